@@ -1,0 +1,26 @@
+// A solid as it is made: an outline pushed through a depth, then cut. Pure numbers: no wood, no unit of its own.
+
+export type Vec2 = readonly [number, number];
+export type Vec3 = readonly [number, number, number];
+
+/** A right-handed frame: unit x and y at right angles, z = x cross y. */
+export type Frame = { readonly origin: Vec3; readonly x: Vec3; readonly y: Vec3 };
+
+/** A closed loop in a frame's x, y: points, or arcs from the point before through `mid` to `to`; or a circle. */
+export type Loop =
+  | { readonly kind: "path"; readonly items: readonly (Vec2 | { readonly mid: Vec2; readonly to: Vec2 })[] }
+  | { readonly kind: "circle"; readonly centre: Vec2; readonly radius: number };
+
+/** An outline with holes, pushed `depth` along the frame's z. */
+export type Prism = {
+  readonly frame: Frame;
+  readonly outline: Loop;
+  readonly holes: readonly Loop[];
+  readonly depth: number;
+};
+
+/** The side a trim's normal points to is cut away. */
+export type Trim = { readonly point: Vec3; readonly normal: Vec3 };
+
+/** A prism; trims and removals are given in the prism's own frame. */
+export type Shape = Prism & { readonly trims: readonly Trim[]; readonly removals: readonly Prism[] };

@@ -1,0 +1,246 @@
+// The worked-out item: every board with its size, place, cuts and neighbours. Later stages read this and nothing earlier.
+import type { Shape, Vec3 } from "../geometry/shape.ts";
+import type { Solid } from "../geometry/solid.ts";
+import type { Place } from "../problems/place.ts";
+import type { HazardClass } from "../recipe/recipe.ts";
+import type { Length } from "../units/length.ts";
+import type { Axis } from "../units/side.ts";
+import type { Board, Fastener, Finish, Fitting } from "../yard/yard.ts";
+
+export type Point = { readonly x: Length; readonly y: Length; readonly z: Length };
+
+/** An axis of a space with a direction: +1 toward right, back, top. */
+export type Heading = { readonly axis: Axis; readonly sign: 1 | -1 };
+
+/** Where the board's own length, width and thickness run in item space; `show` is the side its good face looks to. */
+export type Lie = { readonly length: Axis; readonly width: Axis; readonly thickness: Axis; readonly show: Heading };
+
+/** A worked-out cut of one member, in the member's own frame (length, width, thickness from its least corner). */
+export type WorkedCut = {
+  readonly at: Place;
+  readonly why: "cut" | "join";
+} & /** `axis` is the member's own axis that the hole runs along; `from` its mouth: the low or the high end of that axis. */
+(
+  | {
+      readonly kind: "hole";
+      readonly across: number;
+      readonly axis: "length" | "width" | "thickness";
+      readonly at3: Vec3;
+      readonly deep?: number;
+      readonly from: "low" | "high";
+    }
+  /** A box taken out: notches, laps, half-laps, housings. */
+  | {
+      readonly kind: "box";
+      readonly name: "notch" | "lap" | "half-lap" | "housing";
+      readonly min: Vec3;
+      readonly max: Vec3;
+    }
+);
+
+/** A kind of part cut from a board: like members share one mark; mirrored ones have the same letter, told apart by hand. */
+export type Piece = {
+  /** "A", or "A left" and "A right" where the two are mirrored. */
+  readonly mark: string;
+  readonly letter: string;
+  readonly hand?: "left" | "right";
+  /** Names of the lines it is used under, in order: "front-face rails". */
+  readonly name: string;
+  readonly count: number;
+  readonly board: Board;
+  /** Over all along the board; finished width and thickness. */
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly ripped: boolean;
+  readonly planed: boolean;
+  /** The two long edges' lengths; for square ends both equal the length. */
+  readonly edges: readonly [Length, Length];
+  /** Degrees off square at each end; equal signs are parallel cuts. */
+  readonly ends: readonly [
+    { readonly mitre: number; readonly bevel: number },
+    { readonly mitre: number; readonly bevel: number },
+  ];
+  readonly cuts: readonly WorkedCut[];
+  /** Cubic inches, after cuts. */
+  readonly volume: number;
+  /** Pounds each. */
+  readonly weight: number;
+  readonly members: readonly string[];
+};
+
+export type Member = {
+  /** Path of names with `/`: "front-face/rails/3". */
+  readonly id: string;
+  /** The panel instance it belongs to ("front-face"), its panel kind ("face"), its line's name and its number. */
+  readonly panel?: string;
+  readonly panelKind?: string;
+  readonly group: string;
+  readonly number: number;
+  /** Name under `pieces:`. */
+  readonly pieceKind: string;
+  readonly mark: string;
+  readonly board: Board;
+  readonly lie: Lie;
+  readonly min: Point;
+  readonly max: Point;
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly cuts: readonly WorkedCut[];
+  readonly shape: Shape;
+  readonly solid: Solid;
+  readonly weight: number;
+  /** Coats on it, in order; empty is bare wood. */
+  readonly coats: readonly { readonly finish: Finish; readonly coats: number }[];
+  readonly loose: boolean;
+  readonly at: Place;
+};
+
+/** A bought body in its place; `box` is absent for a loose kit. */
+export type PlacedFitting = {
+  readonly id: string;
+  readonly fitting: Fitting;
+  readonly count: number;
+  readonly box?: { readonly min: Point; readonly max: Point };
+  readonly at: Place;
+};
+
+/** A panel in the item. `across`, `up` and `through` are its own axes in item space (through points from good side to back). */
+export type Panel = {
+  readonly name: string;
+  readonly kind: string;
+  readonly mirrored: boolean;
+  readonly across: Heading;
+  readonly up: Heading;
+  readonly through: Heading;
+  /** Its own box: width across, height up, thickness through, and its least corner in item space. */
+  readonly width: Length;
+  readonly height: Length;
+  readonly thickness: Length;
+  readonly min: Point;
+  readonly max: Point;
+  readonly members: readonly string[];
+  readonly at: Place;
+};
+
+/** Where two members touch flat on flat. `normal` points from a into b. */
+export type Contact = {
+  readonly a: string;
+  readonly b: string;
+  readonly area: number;
+  readonly normal: Vec3;
+  /** Corners of the common patch, item space. */
+  readonly patch: readonly Vec3[];
+};
+
+export type Overlap = { readonly a: string; readonly b: string; readonly volume: number; readonly depth: number };
+
+/** One fastener in its place: the head's spot, the way it is driven (unit), how far its tip gets, and the two it holds. */
+export type Driven = {
+  readonly fastener: Fastener;
+  readonly a: string;
+  readonly b: string;
+  readonly head: Vec3;
+  readonly way: Vec3;
+  readonly tip: Vec3;
+  /** Inches through a, and into b. */
+  readonly through: number;
+  readonly into: number;
+};
+
+export type Join = {
+  readonly a: string;
+  readonly b: string;
+  readonly ways: readonly ("fastener" | "glue" | "half-lap" | "let in")[];
+  readonly glue?: string;
+  readonly driven: readonly Driven[];
+  readonly at: Place;
+};
+
+/** A worked-out figure: what it is and its value; printed later in the units of the edition. */
+export type Figure =
+  | { readonly kind: "length"; readonly value: Length }
+  | { readonly kind: "angle"; readonly degrees: number }
+  | { readonly kind: "weight"; readonly pounds: number }
+  | { readonly kind: "area"; readonly squareInches: number }
+  | { readonly kind: "number"; readonly value: number };
+
+/** Prose with its figures worked out: ⟦n⟧ in the Markdown stands for figures[n]. */
+export type WorkedProse = { readonly markdown: string; readonly figures: readonly Figure[]; readonly at: Place };
+
+export type WorkedStep = {
+  readonly number: number;
+  readonly at: Place;
+  readonly text: WorkedProse;
+  /** Members put in place now. In a section that makes a panel twice these are those of every one of them. */
+  readonly adds: readonly string[];
+  /** Members already there in the same assembly, for the picture (of the first panel made, or of the item). */
+  readonly there: readonly string[];
+  /** The members of `adds` that the picture shows (of the first panel made). */
+  readonly shown: readonly string[];
+  /** Joins that close in this step (both members there now), of the shown assembly only. */
+  readonly joins: readonly Join[];
+  readonly checks: readonly WorkedProse[];
+  readonly cautions: readonly WorkedProse[];
+};
+
+export type WorkedSection = {
+  readonly heading: WorkedProse;
+  /** The panel kind and the names of the panels built, and how many. */
+  readonly makes?: { readonly kind: string; readonly panels: readonly string[]; readonly times: number };
+  readonly steps: readonly WorkedStep[];
+  readonly notes: readonly WorkedProse[];
+};
+
+export type Variant = {
+  readonly slug: string;
+  readonly name: string;
+  readonly standard: boolean;
+  /** No finish at all: the notice for unfinished goods is due. */
+  readonly unfinished: boolean;
+  /** What is coated with what: square inches and members by finish, in order of coating. */
+  readonly finish: readonly {
+    readonly finish: Finish;
+    readonly coats: number;
+    readonly members: readonly string[];
+    readonly area: number;
+    /** Gallons for all coats at the finish's coverage. */
+    readonly gallons: number;
+  }[];
+};
+
+export type Item = {
+  readonly title: string;
+  readonly slug: string;
+  readonly file: string;
+  readonly classes: readonly HazardClass[];
+  readonly line?: string;
+  readonly notes?: string;
+  readonly purpose?: string;
+  readonly variant: Variant;
+  /** All variants offered, the standard one first. */
+  readonly variants: readonly { readonly slug: string; readonly name: string }[];
+  readonly overall: { readonly width: Length; readonly depth: Length; readonly height: Length };
+  /** Pounds, wood, fasteners and fittings together; and of the wood alone. */
+  readonly weight: number;
+  readonly woodWeight: number;
+  readonly centreOfMass: Vec3;
+  readonly pieces: readonly Piece[];
+  readonly members: readonly Member[];
+  readonly panels: readonly Panel[];
+  readonly fittings: readonly PlacedFitting[];
+  readonly contacts: readonly Contact[];
+  readonly overlaps: readonly Overlap[];
+  readonly joins: readonly Join[];
+  readonly intro: readonly WorkedProse[];
+  readonly sections: readonly WorkedSection[];
+  /** Even gaps by line, for spacer blocks: the clear distance between neighbours and where it is used. */
+  readonly gaps: readonly {
+    readonly group: string;
+    readonly panelKind?: string;
+    readonly axis: Axis;
+    readonly gap: Length;
+    readonly atEnds: boolean;
+  }[];
+};

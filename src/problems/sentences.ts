@@ -1,0 +1,22 @@
+// Every problem code with its one sentence. A stage's codes stand in the file of its name; this file only joins them.
+import { itemSentences } from "./sentences/item.ts";
+import { recipeSentences } from "./sentences/recipe.ts";
+import { siteSentences } from "./sentences/site.ts";
+import { yardSentences } from "./sentences/yard.ts";
+
+/**
+ * What a maker is told. `says`: one plain sentence with what was found; `expected`: what would be right;
+ * `nearest`: the nearest allowed name, if one is near; `mend`: what to do, as an imperative.
+ */
+export type Sentence = {
+  readonly says: string;
+  readonly found?: string;
+  readonly expected?: string;
+  readonly nearest?: string;
+  readonly mend: string;
+};
+
+export const sentences = { ...yardSentences, ...recipeSentences, ...itemSentences, ...siteSentences };
+
+export type Code = keyof typeof sentences;
+export type Facts<C extends Code> = Parameters<(typeof sentences)[C]>[0];

@@ -1,0 +1,272 @@
+// What a recipe says, read and checked word by word, before any size is worked out.
+import type { Place, Written } from "../problems/place.ts";
+import type { Exact } from "../units/length.ts";
+import type { Axis, Side } from "../units/side.ts";
+
+/**
+ * Points at things by the path of their names: `rails`, `face rails`, `front-face rails 2 to 5`, `odd rails`.
+ * `each` says that the line stands once for each member meant. Numbers count from the left, the front or the bottom.
+ */
+export type Reference = {
+  readonly at: Place;
+  readonly text: string;
+  readonly names: readonly Written[];
+  readonly pick: Pick;
+  readonly each: boolean;
+};
+export type Pick =
+  | { readonly kind: "all" | "odd" | "even" | "last" }
+  | { readonly kind: "numbers"; readonly ranges: readonly { readonly from: number; readonly to: number }[] };
+
+/** What can be asked of a thing in a sum or a figure. */
+export type Measure =
+  | "length"
+  | "width"
+  | "thickness"
+  | "height"
+  | "depth"
+  | "gap"
+  | "diagonal"
+  | "count"
+  | "weight"
+  | "area";
+
+/** A sum as written. Lengths, angles and plain numbers are told apart when it is worked out. */
+export type Sum =
+  | { readonly kind: "length"; readonly at: Place; readonly value: Exact; readonly bare: boolean }
+  | { readonly kind: "angle"; readonly at: Place; readonly degrees: number }
+  /** A size by name: `width`, `depth`, `height` of the whole (in a panel: of the recipe's box), or a name under `sizes:`. */
+  | { readonly kind: "size"; readonly at: Place; readonly name: string }
+  /** A line across the space: `top`, `middle of legs 1`, `back of front-face`; `middle` needs `of`. */
+  | { readonly kind: "line"; readonly at: Place; readonly side: Side | "middle"; readonly of?: Reference }
+  /** `gap of face rails`; without `of` it is asked of the whole item (`{weight}`). */
+  | { readonly kind: "measure"; readonly at: Place; readonly measure: Measure; readonly of?: Reference }
+  | { readonly kind: "plus" | "minus"; readonly at: Place; readonly left: Sum; readonly right: Sum }
+  /** Times or divided by a plain number. `half of …` is divided by 2. */
+  | { readonly kind: "times" | "over"; readonly at: Place; readonly sum: Sum; readonly by: Exact };
+
+/** Where a row of like members runs along, in words. */
+export type Clause = {
+  readonly at: Place;
+  readonly text: string;
+} & /** Which way the board's length runs. `level` is left to right in a panel. */
+(
+  | { readonly kind: "run"; readonly run: "upright" | "level" | "left to right" | "front to back" }
+  /** Wide side level, or standing on its narrow side (in a panel: narrow side up to the good side). */
+  | { readonly kind: "lie"; readonly lie: "flat" | "on edge" }
+  /** Which way an upright board's wide side, or a panel's good side, looks. */
+  | { readonly kind: "facing"; readonly side: Side }
+  /** The two lines its ends reach. */
+  | { readonly kind: "from to"; readonly from: Sum; readonly to: Sum }
+  /** It fills the room between the two of a, or between a and b. */
+  | { readonly kind: "between"; readonly a: Reference; readonly b?: Reference }
+  /** What stands between others runs on over them by this much at both ends. */
+  | { readonly kind: "lapping"; readonly by: Sum | "half" }
+  /** A chosen length; each next member is `more` longer. */
+  | { readonly kind: "long"; readonly length: Sum; readonly more?: Sum }
+  /** Its middle on the middle of its space or of another thing; without a direction: in every level direction nothing else settles. */
+  | { readonly kind: "centred"; readonly axis?: Axis; readonly on?: Reference }
+  /** One side put on a line: `bottom at clear`, `top at top of legs`, `at left` (= left at left). */
+  | { readonly kind: "side at"; readonly side: Side; readonly line: Sum }
+  /** `L from left`: that side stands L inside the space's. */
+  | { readonly kind: "in from"; readonly distance: Sum; readonly side: Side }
+  /** Touching X's side: `on X` (its top), `under X` (its bottom), `on back of X`, `against left of X`; with a distance, that far off it (`2 above X`). */
+  | { readonly kind: "touching"; readonly side: Side; readonly of: Reference; readonly off?: Sum }
+  /** My side of that name against X's: `level with front of X`, `overhang 1 from front of X`, `inset 1/2 from front of X`. */
+  | { readonly kind: "level with"; readonly side: Side; readonly of: Reference; readonly out?: Sum; readonly in?: Sum }
+  /** A row with even gaps, the outer ones level with the two lines. */
+  | { readonly kind: "spread"; readonly from: Sum; readonly to: Sum }
+  | { readonly kind: "spread between"; readonly a: Reference; readonly b?: Reference }
+  | { readonly kind: "spread over"; readonly length: Sum }
+  /** The same gap outside the outer ones too. */
+  | { readonly kind: "end gaps" }
+  /** Neighbours this far apart; the row is then placed as one. */
+  | { readonly kind: "gap"; readonly gap: Sum; readonly axis?: Axis }
+  /** As many as keep the gaps at or under this. */
+  | { readonly kind: "gaps at most"; readonly gap: Sum }
+  /** `top every pitch down from L`: that side at L, then a pitch on, and so on. */
+  | { readonly kind: "every"; readonly side: Side; readonly pitch: Sum; readonly toward: Side; readonly from: Sum }
+  /** A panel turned over left to right. */
+  | { readonly kind: "mirrored" }
+  /** Held by no join: it lies or hangs there. */
+  | { readonly kind: "loose" }
+);
+export type ClauseKind = Clause["kind"];
+
+/** One line of a panel, of `stand:` or of `fittings:`: like things put in place under one name. */
+export type Line = {
+  readonly at: Place;
+  readonly text: string;
+  readonly name: Written;
+  /** Absent where the count is to follow from `gaps at most`; a line that gives none has one. */
+  readonly count: number | "follows";
+  /** A piece, a panel or a fitting by name. */
+  readonly what: Written;
+  readonly clauses: readonly Clause[];
+};
+
+/** What is cut from which board. `ripped` and `planed` are the finished width and thickness. */
+export type PieceKind = {
+  readonly name: Written;
+  readonly board: Written;
+  readonly ripped?: Sum;
+  readonly planed?: Sum;
+  readonly at: Place;
+};
+
+export type Extent = Sum | { readonly kind: "fit"; readonly at: Place };
+
+export type PanelKind = {
+  readonly name: Written;
+  readonly at: Place;
+  readonly width: Extent;
+  readonly height: Extent;
+  readonly lines: readonly Line[];
+};
+
+/** At every place where an `a` meets a `b`, these ways of holding; the number is per place. */
+export type JoinRule = {
+  readonly at: Place;
+  readonly text: string;
+  readonly a: Reference;
+  readonly b: Reference;
+  readonly ways: readonly JoinWay[];
+};
+export type JoinWay = { readonly at: Place } & (
+  | { readonly kind: "fastener"; readonly count: number; readonly fastener: Written; readonly from?: Side }
+  | { readonly kind: "glue"; readonly glue?: Written }
+  /** Where the two cross, each loses half of the shared thickness; `a` keeps the front or upper half. */
+  | { readonly kind: "half-lap" }
+  /** b is cut away where a stands in it. */
+  | { readonly kind: "let in" }
+);
+
+/** What is taken out of members. Sides and ends are those of the space the member was placed in. */
+export type CutRule = {
+  readonly at: Place;
+  readonly text: string;
+  readonly of: Reference;
+  readonly cuts: readonly Cut[];
+};
+export type Cut = {
+  readonly at: Place;
+  readonly text: string;
+} & /** A round hole square to the wide side, or to `into`; without `deep` it goes through. */
+(
+  | {
+      readonly kind: "hole";
+      readonly across: Sum;
+      readonly spots: readonly Spot[];
+      readonly deep?: Sum;
+      readonly into?: Side;
+    }
+  /** A rectangle `along` the grain by `across` it, taken out right through the thickness. */
+  | { readonly kind: "notch"; readonly along: Sum; readonly across: Sum; readonly spots: readonly Spot[] }
+  /** Over the whole width, `along` the grain, `deep` into the face `into`. */
+  | {
+      readonly kind: "lap";
+      readonly along: Sum;
+      readonly deep: Sum;
+      readonly into: Side;
+      readonly spots: readonly Spot[];
+    }
+);
+export type Spot = {
+  readonly at: Place;
+} & /** Centre of a hole, near side of a notch or lap, this far from a side; `both ends` and `both edges` make two. */
+(
+  | {
+      readonly kind: "in from";
+      readonly distance: Sum;
+      readonly from: Side | "both ends" | "both edges" | "both ends and both edges";
+    }
+  | { readonly kind: "at"; readonly side: Side | "both ends" | "both edges" }
+  | { readonly kind: "centred"; readonly axis?: Axis }
+);
+
+/** Coats by scheme; no coats means unfinished. */
+export type FinishScheme = { readonly name: Written; readonly at: Place; readonly coats: readonly Coat[] };
+export type Coat = {
+  readonly at: Place;
+  readonly coats: number;
+  readonly finish: Written;
+  readonly on: { readonly kind: "all" | "rest" } | { readonly kind: "some"; readonly of: readonly Reference[] };
+};
+
+/** A stated figure that must be true as printed. */
+export type Claim = {
+  readonly at: Place;
+  readonly text: string;
+  readonly what: Sum;
+  readonly value: Sum | { readonly kind: "pounds"; readonly at: Place; readonly value: Exact };
+};
+
+export const hazardClasses = {
+  D: "decor",
+  S: "static use",
+  L: "load-bearing, sat or stood on",
+  C: "child",
+  F: "food contact",
+  A: "animals",
+  H: "hung overhead or on a wall",
+  T: "tip risk",
+  G: "glazing",
+  X: "soil or wet",
+} as const;
+export type HazardClass = keyof typeof hazardClasses;
+
+/**
+ * Prose in Markdown. Each figure stands in `markdown` as ⟦n⟧ (n counts from 0 into `figures`).
+ * Nothing else of the maker's text is changed; it is escaped when it is printed.
+ */
+export type Prose = { readonly at: Place; readonly markdown: string; readonly figures: readonly Sum[] };
+
+export type BodySection = {
+  readonly at: Place;
+  readonly heading: Prose;
+  /** The panel built on the bench in this section; absent where the item itself is built. */
+  readonly makes?: { readonly panel: Written; readonly times: number; readonly at: Place };
+  readonly steps: readonly BodyStep[];
+  /** Paragraphs that belong to no step: notes for the shop, private. */
+  readonly notes: readonly Prose[];
+};
+export type BodyStep = {
+  readonly at: Place;
+  /** Counted on through the whole body from 1. */
+  readonly number: number;
+  readonly text: Prose;
+  /** The names in bold: what this step puts in place. */
+  readonly adds: readonly Reference[];
+  readonly checks: readonly Prose[];
+  readonly cautions: readonly Prose[];
+};
+
+export type Recipe = {
+  readonly file: string;
+  readonly title: string;
+  /** The title in kebab case. */
+  readonly slug: string;
+  readonly format: number;
+  readonly draft: boolean;
+  readonly classes: readonly HazardClass[];
+  /** The line of goods it belongs to, and the shop's own notes, if any. */
+  readonly line?: string;
+  readonly notes?: string;
+  /** Who and what it is for, in the maker's words; public. */
+  readonly purpose?: string;
+  readonly overall: { readonly at: Place; readonly width: Extent; readonly depth: Extent; readonly height: Extent };
+  readonly sizes: readonly { readonly name: Written; readonly at: Place; readonly sum: Sum }[];
+  readonly pieces: readonly PieceKind[];
+  readonly panels: readonly PanelKind[];
+  readonly stand: readonly Line[];
+  readonly fittings: readonly Line[];
+  readonly joins: readonly JoinRule[];
+  readonly cuts: readonly CutRule[];
+  readonly finishes: readonly FinishScheme[];
+  /** Names of finish schemes offered, the standard one first; all of them in order where `choices:` is silent. */
+  readonly offered: readonly Written[];
+  readonly claims: readonly Claim[];
+  /** Text before the first heading: what the buyer is told. Public. */
+  readonly intro: readonly Prose[];
+  readonly sections: readonly BodySection[];
+};

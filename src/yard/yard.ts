@@ -1,0 +1,132 @@
+// The yard and the shop as the rest of the project uses them: checked, sizes exact, money exact.
+import type { Place } from "../problems/place.ts";
+import type { Exact } from "../units/length.ts";
+
+/** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
+export type Species = {
+  readonly name: string;
+  /** Specific gravity: oven-dry mass over volume at 12 % moisture. */
+  readonly specificGravity: number;
+  /** Modulus of elasticity, psi; modulus of rupture, psi. */
+  readonly stiffness: number;
+  readonly rupture: number;
+  /** Fractional change of width per 1 % moisture, quartersawn and flatsawn, 6 to 14 %. */
+  readonly radial: number;
+  readonly tangential: number;
+  /** Moisture at which shrinking starts, %. */
+  readonly saturation: number;
+  /** Oven-dry specific gravity for fasteners, where known. */
+  readonly fastenerGravity?: number;
+  readonly decay: "resistant" | "moderate" | "slight or none";
+  readonly source: string;
+};
+
+export type BoardLength = {
+  /** As bought, and what is left of it after the end loss. */
+  readonly length: Exact;
+  readonly usable: Exact;
+  /** Exact dollars for one board. */
+  readonly price: Exact;
+  /** ISO date the price was seen. */
+  readonly priced: string;
+};
+
+export type Board = {
+  readonly name: string;
+  /** Nominal section as the yard says it ("2x4"), where it has one. */
+  readonly nominal?: string;
+  /** True size: measured of the batch in hand, else the table's. */
+  readonly thickness: Exact;
+  readonly width: Exact;
+  readonly sizeFrom: "measured" | "table" | "stated";
+  readonly species: Species;
+  readonly treatment: "none" | "preservative";
+  /** Faces good enough to show: both, or one (the other is rough). */
+  readonly showSides: 1 | 2;
+  /** Moisture in hand, %. */
+  readonly moisture: number;
+  /** Weight, lb per cubic inch at this moisture. */
+  readonly density: number;
+  readonly lengths: readonly BoardLength[];
+  /** What the buyer reads: "western redcedar, not treated". Public. */
+  readonly words: string;
+  readonly at: Place;
+};
+
+export type Fastener = {
+  /** As recipes call it: "pocket screw No. 6 x 1". */
+  readonly name: string;
+  readonly kind: "screw" | "pocket screw" | "nail" | "dowel" | "bolt";
+  /** Shank diameter in inches; length in inches. */
+  readonly diameter: number;
+  readonly length: Exact;
+  /** Pounds each; 0 where not stated is not allowed: it is worked out from the shank in steel or wood. */
+  readonly weight: number;
+  readonly material: string;
+  readonly driver: string;
+  readonly pack: { readonly count: number; readonly price: Exact; readonly priced: string };
+  readonly at: Place;
+};
+
+export type Finish = {
+  readonly name: string;
+  readonly kind: "oil" | "stain" | "paint" | "limewash" | "wax";
+  /** Public words: "white water-based paint". */
+  readonly words: string;
+  /** Shown colour, #rrggbb, and how much of the grain shows through (0 hides it, 1 clear). */
+  readonly colour: string;
+  readonly clear: number;
+  /** Square feet one gallon covers in one coat. */
+  readonly coverage: number;
+  readonly tin: { readonly size: string; readonly gallons: Exact; readonly price: Exact; readonly priced: string };
+  /** Hours between coats, and until it may be used. */
+  readonly recoatHours: number;
+  readonly cureHours: number;
+  /** Whether its rags can catch fire by themselves. */
+  readonly oilyRags: boolean;
+  /** How the maker puts it on; private. How the buyer looks after it; public. */
+  readonly method: string;
+  readonly care: string;
+  readonly at: Place;
+};
+
+/** A bought body that isn't wood. */
+export type Fitting = {
+  readonly name: string;
+  readonly words: string;
+  /** Along, across and through, inches; absent for a loose kit. */
+  readonly size?: { readonly length: Exact; readonly width: Exact; readonly thickness: Exact };
+  readonly weight: number;
+  readonly price: Exact;
+  readonly priced: string;
+  readonly at: Place;
+};
+
+export type Yard = {
+  readonly boards: readonly Board[];
+  readonly fasteners: readonly Fastener[];
+  readonly finishes: readonly Finish[];
+  readonly fittings: readonly Fitting[];
+  readonly glues: readonly { readonly name: string; readonly words: string; readonly at: Place }[];
+};
+
+/** How a length is printed: to 1/8, 1/16, 1/32 in or a whole mm. */
+export type Division = { readonly unit: "in"; readonly per: 8 | 16 | 32 } | { readonly unit: "mm" };
+
+export type Shop = {
+  readonly name: string;
+  readonly tagline: string;
+  /** Says that the shop and all its figures are invented, if they are; printed on every shelf. */
+  readonly notice?: string;
+  readonly place: string;
+  readonly contact: string;
+  readonly division: Division;
+  /** Saw kerf, inches. */
+  readonly kerf: Exact;
+  /** Store words: lead time, pickup, returns. Public. */
+  readonly ordering: string;
+  readonly careNote: string;
+  /** Private. */
+  readonly wage: Exact;
+  readonly notes: string;
+};
