@@ -1,0 +1,47 @@
+// What placing gives: every member in its exact place, before solids, cuts and joins.
+import type { Place } from "../problems/place.ts";
+import type { Problem } from "../problems/problem.ts";
+import type { Reference, Sum } from "../recipe/recipe.ts";
+import type { Length } from "../units/length.ts";
+import type { Board } from "../yard/yard.ts";
+import type { Item, Lie, Panel, PlacedFitting, Point } from "./item.ts";
+
+export type PlacedMember = {
+  /** Path of names with `/`: "front-face/rails/3". */
+  readonly id: string;
+  readonly panel?: string;
+  readonly panelKind?: string;
+  readonly group: string;
+  readonly number: number;
+  readonly pieceKind: string;
+  readonly board: Board;
+  readonly ripped: boolean;
+  readonly planed: boolean;
+  readonly lie: Lie;
+  readonly min: Point;
+  readonly max: Point;
+  /** Along the grain, across it, through it. */
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly loose: boolean;
+  /** The line of the recipe that puts it there. */
+  readonly at: Place;
+};
+
+/** Where names are read: in a panel kind (its own groups first), or in the whole recipe. */
+export type Within = { readonly panelKind: string } | undefined;
+
+export type Placing = {
+  readonly members: readonly PlacedMember[];
+  readonly panels: readonly Panel[];
+  readonly fittings: readonly PlacedFitting[];
+  readonly overall: Item["overall"];
+  readonly gaps: Item["gaps"];
+  /** The members a reference means, by any suffix of panel or panel kind and line name; a problem where it means none. */
+  find(reference: Reference, within: Within): readonly PlacedMember[] | Problem;
+  /** A sum as a length in inches (or a plain number, or degrees for angles); a problem where it can't be worked out. */
+  work(sum: Sum, within: Within): { readonly kind: "length" | "number" | "angle"; readonly value: Length } | Problem;
+  /** A line or a length along one axis of a member's own space, as cuts need them: `in from`, `at` a side. */
+  turned(member: PlacedMember): Panel | undefined;
+};
