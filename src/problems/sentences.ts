@@ -2,6 +2,7 @@
 import { itemSentences } from "./sentences/item.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { siteSentences } from "./sentences/site.ts";
+import { treeSentences } from "./sentences/tree.ts";
 import { yardSentences } from "./sentences/yard.ts";
 
 /**
@@ -16,7 +17,7 @@ export type Sentence = {
   readonly mend: string;
 };
 
-export const sentences = { ...yardSentences, ...recipeSentences, ...itemSentences, ...siteSentences };
+export const sentences = { ...treeSentences, ...yardSentences, ...recipeSentences, ...itemSentences, ...siteSentences };
 
 export type Code = keyof typeof sentences;
 export type Facts<C extends Code> = Parameters<(typeof sentences)[C]>[0];
