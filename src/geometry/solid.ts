@@ -1,5 +1,10 @@
-// Shape -> closed solid: flat faces, edges, volume, area, centroid. (Contract; written out by the geometry stage.)
-import type { Shape, Vec3 } from "./shape.ts";
+// Shape -> closed solid: flat faces, edges, volume, area, centroid.
+import { type Body, prismBody, prismSides, type Side } from "./body.ts";
+import { clipped, isConvex } from "./clip.ts";
+import { carvedBody } from "./coplanar.ts";
+import type { Frame, Shape, Trim, Vec3 } from "./shape.ts";
+import { inInches, type Tolerances } from "./tolerance.ts";
+import { add, cross, dot, doubleArea, placed, subtract, times, turned, unit } from "./vector.ts";
 
 export type Box = { readonly min: Vec3; readonly max: Vec3 };
 
@@ -22,7 +27,10 @@ export type Edge = {
   readonly smooth: boolean;
 };
 
+/** A closed solid where its shape stands. A shape that is trimmed away whole has no faces and no volume. */
 export type Solid = {
+  /** What it was made from. */
+  readonly shape: Shape;
   readonly faces: readonly Face[];
   readonly edges: readonly Edge[];
   readonly volume: number;
@@ -31,4 +39,115 @@ export type Solid = {
   readonly box: Box;
 };
 
-export declare function solidOf(shape: Shape): Solid;
+/** The solid of a shape. Curves become chords no further off than the table says, for good in every figure. */
+export function solidOf(shape: Shape, tolerances: Tolerances = inInches): Solid {
+  return finished(bodyOf(shape, tolerances), shape);
+}
+
+function bodyOf(shape: Shape, tolerances: Tolerances): Body {
+  const trims = shape.trims.map(trimSide);
+  const sides = prismSides(shape, "0", tolerances.chord);
+  const convex = shape.holes.length === 0 && isConvex(sides.profiles[0]?.points ?? []);
+  if (shape.removals.length === 0 && (convex || trims.length === 0)) {
+    return trims.reduce((body, trim) => clipped(body, trim, tolerances.solid), prismBody(sides, shape.depth));
+  }
+  return carvedBody(shape, trims, tolerances);
+}
+
+function trimSide(trim: Trim, i: number): Side {
+  const normal = unit(trim.normal);
+  return { normal, offset: dot(normal, trim.point), name: `trim:${i}` };
+}
+
+function finished(body: Body, shape: Shape): Solid {
+  const points = body.points.map((p) => placed(shape.frame, p));
+  const walls = new Map<string, number>();
+  const faces = body.faces.map((face) => finishedFace(face, points, shape.frame, walls));
+  return { shape, faces, edges: edgesOf(body, points), ...measured(faces, shape.frame.origin) };
+}
+
+function finishedFace(
+  { side, loops }: Body["faces"][number],
+  points: readonly Vec3[],
+  frame: Frame,
+  walls: Map<string, number>,
+): Face {
+  const normal = turned(frame, side.normal);
+  const rings = loops
+    .map((loop) => loop.map((i) => corner(points, i)))
+    .map((ring) => ({ ring, area: dot(doubleArea(ring), normal) / 2 }))
+    .sort((a, b) => b.area - a.area);
+  const wallName = side.curve?.wall;
+  if (wallName !== undefined && !walls.has(wallName)) walls.set(wallName, walls.size);
+  const wall = wallName === undefined ? undefined : walls.get(wallName);
+  return {
+    normal,
+    offset: dot(normal, rings[0]?.ring[0] ?? frame.origin),
+    loops: rings.map((r) => r.ring),
+    area: rings.reduce((sum, r) => sum + r.area, 0),
+    ...(wall === undefined ? {} : { wall }),
+  };
+}
+
+function edgesOf(body: Body, points: readonly Vec3[]): Edge[] {
+  const open = new Map<string, number>();
+  const edges: Edge[] = [];
+  body.faces.forEach((face, number) => {
+    for (const loop of face.loops) {
+      loop.forEach((a, i) => {
+        const b = loop[(i + 1) % loop.length] ?? a;
+        const other = open.get(`${b} ${a}`);
+        if (other === undefined) {
+          open.set(`${a} ${b}`, number);
+          return;
+        }
+        open.delete(`${b} ${a}`);
+        const smooth = runsInto(body.faces[other]?.side, face.side);
+        edges.push({ a: corner(points, b), b: corner(points, a), faces: [other, number], smooth });
+      });
+    }
+  });
+  if (open.size > 0) throw new Error(`a solid is open at ${open.size} edges`);
+  return edges;
+}
+
+const runsInto = (a: Side | undefined, b: Side): boolean => a?.runsInto === b.name || (!!a && b.runsInto === a.name);
+
+/** Volume and centroid as sums of signed tetrahedra from one point to the fans of every loop. */
+function measured(faces: readonly Face[], origin: Vec3) {
+  const from = faces[0]?.loops[0]?.[0] ?? origin;
+  let six = 0;
+  let moment: Vec3 = [0, 0, 0];
+  const min: [number, number, number] = [...from];
+  const max: [number, number, number] = [...from];
+  for (const face of faces) {
+    for (const loop of face.loops) {
+      const arms = loop.map((p) => subtract(p, from));
+      const first = arms[0] ?? from;
+      for (let i = 1; i + 1 < arms.length; i++) {
+        const [a, b] = [arms[i] ?? first, arms[i + 1] ?? first];
+        const part = dot(first, cross(a, b));
+        six += part;
+        moment = add(moment, times(add(first, add(a, b)), part));
+      }
+      for (const p of loop) {
+        for (const k of [0, 1, 2] as const) {
+          min[k] = Math.min(min[k], p[k]);
+          max[k] = Math.max(max[k], p[k]);
+        }
+      }
+    }
+  }
+  return {
+    volume: six / 6,
+    area: faces.reduce((sum, face) => sum + face.area, 0),
+    centroid: six > 0 ? add(from, times(moment, 1 / (4 * six))) : from,
+    box: { min, max },
+  };
+}
+
+function corner(points: readonly Vec3[], i: number): Vec3 {
+  const p = points[i];
+  if (p === undefined) throw new Error(`a face names corner ${i} of ${points.length}`);
+  return p;
+}
