@@ -1,5 +1,6 @@
 // The yard and the shop as the rest of the project uses them: checked, sizes exact, money exact.
 import type { Place } from "../problems/place.ts";
+import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
 
 /** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
@@ -109,9 +110,6 @@ export type Yard = {
   readonly fittings: readonly Fitting[];
   readonly glues: readonly { readonly name: string; readonly words: string; readonly at: Place }[];
 };
-
-/** How a length is printed: to 1/8, 1/16, 1/32 in or a whole mm. */
-export type Division = { readonly unit: "in"; readonly per: 8 | 16 | 32 } | { readonly unit: "mm" };
 
 export type Shop = {
   readonly name: string;
