@@ -74,9 +74,10 @@ function seenBeside(own: FrontFace, a: Vec2, b: Vec2, fronts: FrontFaces, tolera
     }
   }
   // Where the shifted line leaves its face at a sharp corner, the corner is seen as the rest of the edge is.
+  const shortest = (2 * tolerances.lineUnion) / length;
   return complement(
-    hidden.map(([from, to]) => [from <= first ? 0 : from, to >= last ? 1 : to]),
-    (2 * tolerances.lineUnion) / length,
+    hidden.map(([from, to]) => [from <= first + shortest ? 0 : from, to >= last - shortest ? 1 : to]),
+    shortest,
   );
 }
 

@@ -1,7 +1,18 @@
 // Front faces -> a map of the picture: for every face the regions where it is what the viewer sees.
 // A face's region is its outline less, for every other face, the part of that face which is nearer; being cut along the
 // line where the two planes cross, this holds for hollow boards and for boards that hide each other in a ring.
-import { Clipper64, ClipType, FillRule, type Path64, type Paths64, type PolyPath64, PolyTree64 } from "clipper2-ts";
+import {
+  Clipper64,
+  ClipperOffset,
+  ClipType,
+  EndType,
+  FillRule,
+  JoinType,
+  type Path64,
+  type Paths64,
+  type PolyPath64,
+  PolyTree64,
+} from "clipper2-ts";
 import type { FrontFace, FrontFaces, Part } from "./front-faces.ts";
 import type { Vec2, Vec3 } from "./shape.ts";
 import type { Tolerances } from "./tolerance.ts";
@@ -25,12 +36,8 @@ export function visibleRegions(parts: readonly Part[], fronts: FrontFaces, toler
   const regions: Region[] = [];
   for (const surface of surfacesOf(parts, fronts)) {
     const seen = surface.facets.map((facet) => seenOf(facet, fronts, tolerances));
-    const tree = new PolyTree64();
-    const clipper = new Clipper64();
-    for (const paths of seen) if (paths.length > 0) clipper.addSubject(paths);
-    clipper.execute(ClipType.Union, FillRule.NonZero, tree);
     const normal = surface.facets.length === 1 ? surface.normal(0) : meanNormal(surface, seen);
-    for (const { outer, holes } of outersOf(tree)) {
+    for (const { outer, holes } of outersOf(unionOf(seen))) {
       const area = (pathArea(outer) + holes.reduce((sum, hole) => sum + pathArea(hole), 0)) * tolerances.clipGrid ** 2;
       const perimeter = [outer, ...holes].reduce((sum, path) => sum + pathLength(path), 0) * tolerances.clipGrid;
       if (area < (tolerances.thinRegion * perimeter) / 2) continue;
@@ -58,6 +65,27 @@ export function silhouetteArea(fronts: FrontFaces, tolerances: Tolerances): numb
   const union: Paths64 = [];
   clipper.execute(ClipType.Union, FillRule.NonZero, union);
   return union.reduce((sum, path) => sum + pathArea(path), 0) * tolerances.clipGrid ** 2;
+}
+
+/** Grid steps by which facets of one wall are let out and taken in again, to close the hairlines that rounding leaves. */
+const closing = 2;
+
+function unionOf(seen: readonly Paths64[]): PolyTree64 {
+  const tree = new PolyTree64();
+  if (seen.length === 1) {
+    const clipper = new Clipper64();
+    clipper.addSubject(seen[0] ?? []);
+    clipper.execute(ClipType.Union, FillRule.NonZero, tree);
+    return tree;
+  }
+  const letOut: Paths64 = [];
+  const wider = new ClipperOffset();
+  for (const paths of seen) wider.addPaths(paths, JoinType.Miter, EndType.Polygon);
+  wider.execute(closing, letOut);
+  const back = new ClipperOffset();
+  back.addPaths(letOut, JoinType.Miter, EndType.Polygon);
+  back.execute(-closing, tree);
+  return tree;
 }
 
 /** A flat face by itself, or all front facets of one curved wall. */

@@ -39,7 +39,17 @@ export function boxSolid({ frame, size }: BoxInFrame): Solid {
   const at = (axis: 0 | 1 | 2) => corners.map((p) => p[axis]);
   const least = (axis: 0 | 1 | 2) => Math.min(...at(axis));
   const most = (axis: 0 | 1 | 2) => Math.max(...at(axis));
+  const outline = {
+    kind: "path",
+    items: [
+      [0, 0],
+      [size[0], 0],
+      [size[0], size[1]],
+      [0, size[1]],
+    ],
+  } as const;
   return {
+    shape: { frame, outline, holes: [], depth: size[2], trims: [], removals: [] },
     faces,
     edges,
     volume: size[0] * size[1] * size[2],
