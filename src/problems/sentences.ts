@@ -20,4 +20,6 @@ export type Sentence = {
 export const sentences = { ...treeSentences, ...yardSentences, ...recipeSentences, ...itemSentences, ...siteSentences };
 
 export type Code = keyof typeof sentences;
-export type Facts<C extends Code> = Parameters<(typeof sentences)[C]>[0];
+/** What the sentence of a code needs to know; `{}` where it needs nothing. */
+export type Facts<C extends Code> =
+  Parameters<(typeof sentences)[C]> extends readonly [infer F] ? F : Record<string, never>;

@@ -1,0 +1,115 @@
+// From a line's words to the way its boards lie (length, width, thickness) and the way its row runs.
+import { problem } from "../../problems/problem.ts";
+import type { Line, Reference, Sum } from "../../recipe/recipe.ts";
+import { type Axis, axes, axisOf } from "../../units/side.ts";
+import { Fault } from "./fault.ts";
+import { clauseOf, clausesOf, type Lay, type Space, type Thing } from "./thing.ts";
+
+/** The axis of the first side a sum names, if it names one. */
+export function axisNamed(sum: Sum): Axis | undefined {
+  switch (sum.kind) {
+    case "line":
+      return sum.side === "middle" ? undefined : axisOf[sum.side];
+    case "plus":
+    case "minus":
+      return axisNamed(sum.left) ?? axisNamed(sum.right);
+    case "times":
+    case "over":
+      return axisNamed(sum.sum);
+    default:
+      return undefined;
+  }
+}
+
+/** The thing a reference names in this space or in a panel standing in it, if its names lead to one. */
+export function thingNamed(space: Space, reference: Reference): { thing: Thing; panel?: Thing } | undefined {
+  const [first, second] = reference.names.map((n) => n.text);
+  const thing = first === undefined ? undefined : space.things.get(first);
+  if (!thing) return undefined;
+  if (second === undefined) return { thing };
+  if (thing.body.kind !== "panel") return undefined;
+  const inside = thing.body.inner[0]?.things.get(second);
+  return inside && { thing: inside, panel: thing };
+}
+
+/** The axis along which a thing's row runs, as seen from the space the reference was written in. */
+function rowSeen(space: Space, reference: Reference): Axis | undefined {
+  const found = thingNamed(space, reference);
+  const row = found?.thing.rowAxis;
+  if (row === undefined || found?.panel?.body.kind !== "panel") return row;
+  return found.panel.body.turn[row].axis;
+}
+
+/** The axis through a panel (or through the panel that a thing belongs to), as seen from the item. */
+function throughSeen(space: Space, reference: Reference): Axis | undefined {
+  const found = thingNamed(space, reference);
+  const panel = found?.panel ?? found?.thing;
+  return panel?.body.kind === "panel" ? panel.body.turn.y.axis : undefined;
+}
+
+/** The axis along which two named things (or the two of one thing) stand apart, as far as words alone tell. */
+export function apartAxis(space: Space, a: Reference, b: Reference | undefined): Axis | undefined {
+  if (!b) return rowSeen(space, a);
+  const rowA = rowSeen(space, a);
+  if (a.names.map((n) => n.text).join(" ") === b.names.map((n) => n.text).join(" ")) return rowA;
+  const through = throughSeen(space, a);
+  return through !== undefined && through === throughSeen(space, b) ? through : undefined;
+}
+
+function lengthAxis(line: Line, space: Space): Axis {
+  const run = clauseOf(line, "run")?.run;
+  if (run === "upright") return "z";
+  if (run === "left to right") return "x";
+  if (run === "front to back") return "y";
+  if (run === "level" && space.kind === "panel") return "x";
+  const ends = clauseOf(line, "from to");
+  const between = clauseOf(line, "between");
+  const named =
+    (ends && (axisNamed(ends.from) ?? axisNamed(ends.to))) ?? (between && apartAxis(space, between.a, between.b));
+  if (named) return named;
+  throw new Fault(problem("runs-nowhere", line.at, { name: line.name.text, inPanel: space.kind === "panel" }));
+}
+
+const third = (a: Axis, b: Axis): Axis => axes.find((axis) => axis !== a && axis !== b) as Axis;
+
+/** The way the boards of a line lie. Throws a Fault where the words leave it open or contradict themselves. */
+export function layOf(line: Line, space: Space): Lay {
+  const length = lengthAxis(line, space);
+  const lie = clauseOf(line, "lie");
+  const facing = clauseOf(line, "facing");
+  const along = (thickness: Axis): Lay => {
+    if (thickness === length) {
+      throw new Fault(problem("faces-its-length", (facing ?? lie ?? line).at, { name: line.name.text }));
+    }
+    return { length, thickness, width: third(length, thickness) };
+  };
+  if (facing) {
+    const lay = along(axisOf[facing.side]);
+    if (lie && space.kind === "item" && (lie.lie === "flat") !== (lay.thickness === "z")) {
+      throw new Fault(problem("faces-two-ways", facing.at, { name: line.name.text, lie: lie.lie, side: facing.side }));
+    }
+    return lay;
+  }
+  if (space.kind === "panel") {
+    const flat = length === "y" ? "z" : "y";
+    return along(lie?.lie === "on edge" ? third(length, flat) : flat);
+  }
+  if (length === "z") {
+    throw new Fault(problem("which-way-wide", line.at, { name: line.name.text }));
+  }
+  if (!lie) throw new Fault(problem("flat-or-on-edge", line.at, { name: line.name.text }));
+  return along(lie.lie === "flat" ? "z" : third(length, "z"));
+}
+
+/** The axis a line's members stand side by side along; undefined where no clause spreads them. */
+export function rowAxisOf(line: Line, space: Space, lay: Lay): Axis | undefined {
+  const spread = clauseOf(line, "spread");
+  if (spread) return axisNamed(spread.from) ?? axisNamed(spread.to) ?? lay.width;
+  const between = clauseOf(line, "spread between");
+  if (between) return apartAxis(space, between.a, between.b) ?? lay.width;
+  const every = clauseOf(line, "every");
+  if (every) return axisOf[every.side];
+  const gap = clauseOf(line, "gap");
+  if (gap) return gap.axis ?? lay.width;
+  return clausesOf(line, "spread over", "gaps at most").length > 0 ? lay.width : undefined;
+}

@@ -1,0 +1,343 @@
+// Recipe + yard -> every member in its exact place, with what later stages ask about names and sums.
+import { type Problem, problem } from "../../problems/problem.ts";
+import type { Recipe, Reference } from "../../recipe/recipe.ts";
+import { compareLengths, type Length, least, minus, most, over, plus } from "../../units/length.ts";
+import { type Axis, axes } from "../../units/side.ts";
+import type { Yard } from "../../yard/yard.ts";
+import type { Heading, Item, Lie, Panel, PlacedFitting, Point } from "../item.ts";
+import type { PlacedMember, Placing, Within } from "../placed.ts";
+import { Answers } from "./ask.ts";
+import { Fault, orProblem } from "./fault.ts";
+import { findTargets, panelSpaces } from "./find.ts";
+import { type Interval, sizeOf } from "./interval.ts";
+import { Places, type Target } from "./places.ts";
+import { overallAxis, overallNames, overallOf, sizesBeforePlacing } from "./sizes.ts";
+import { spacesOf } from "./spaces.ts";
+import type { Body, Space, Thing } from "./thing.ts";
+
+/** All members placed, or every problem that stands in the way. Never throws for what a maker wrote. */
+export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const answers = new Answers();
+  const item = spacesOf(recipe, yard, sizesBeforePlacing(recipe, answers), problems);
+  const places = new Places(recipe, item, answers);
+  checkSizes(recipe, places, problems);
+  checkPanelsUsed(recipe, item, problems);
+
+  const targets = allTargets(places, problems);
+  const boxes = new Map<string, Record<Axis, Interval>>();
+  for (const target of targets) {
+    const box = boxOf(places, target, problems);
+    if (box) boxes.set(memberId(places, target), box);
+  }
+  // Only a recipe whose every member has a place can be measured as a whole.
+  if (problems.length > 0 || boxes.size < targets.length) return { problems };
+  const first = boxes.values().next().value;
+  if (!first) {
+    problems.push(problem("nothing-stands", recipe.overall.at, {}));
+    return { problems };
+  }
+  const whole = [...boxes.values()].reduce(union, first);
+  checkOverall(recipe, places, boxes, whole, problems);
+
+  const origin = { x: whole.x.lo, y: whole.y.lo, z: whole.z.lo };
+  const members: PlacedMember[] = [];
+  const fittings: PlacedFitting[] = looseFittings(recipe, yard);
+  for (const target of targets) {
+    const box = shifted(boxes.get(memberId(places, target)) as Record<Axis, Interval>, origin);
+    if (target.thing.body.kind === "fitting") fittings.push(placedFitting(places, target, box));
+    else members.push(placedMember(places, target, box, whole));
+  }
+  for (const member of members) checkBoardLength(member, problems);
+  const panels = panelSpaces(item).map((space) => placedPanel(places, space, origin));
+  checkPanelsAlike(panels, problems);
+  checkPanelSizes(places, item, problems);
+  if (problems.length > 0) return { problems };
+
+  const byId = new Map(members.map((m) => [m.id, m]));
+  const panelOf = new Map(panels.map((p) => [p.name, p]));
+  const spaceFor = (within: Within): Space =>
+    (within && panelSpaces(item).find((s) => s.panel?.name.text === within.panelKind)) ?? item;
+  const placing: Placing = {
+    members,
+    panels,
+    fittings,
+    overall: { width: sizeOf(whole.x), depth: sizeOf(whole.y), height: sizeOf(whole.z) },
+    gaps: gapsOf(places, item),
+    find: (reference: Reference, within: Within) =>
+      orFault(() =>
+        findTargets(places, reference, within)
+          .flatMap((target) => membersOf(places, target))
+          .flatMap((target) => byId.get(memberId(places, target)) ?? []),
+      ),
+    work: (sum, within) => orFault(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0 })),
+    turned: (member) => (member.panel === undefined ? undefined : panelOf.get(member.panel)),
+  };
+  return { placing, problems };
+}
+
+function orFault<T>(compute: () => T): T | Problem {
+  try {
+    return compute();
+  } catch (error) {
+    if (error instanceof Fault) return error.problem;
+    throw error;
+  }
+}
+
+// ---- members and their boxes -------------------------------------------------------------------------------------
+
+/** "front-face/rails/3"; a line with one member has no number. */
+function memberId(places: Places, { thing, index }: Target): string {
+  const key = thing.space.key === "" ? thing.key : `${thing.space.key.replace(" ", "/")}/${thing.line.name.text}`;
+  return places.count(thing) === 1 ? key : `${key}/${index + 1}`;
+}
+
+/** The members of a target: itself, or all members of a panel. */
+function membersOf(places: Places, target: Target): Target[] {
+  const { thing, index } = target;
+  if (thing.body.kind !== "panel") return [target];
+  const inner = thing.body.inner[index] as Space;
+  return [...inner.things.values()].flatMap((t) => countUp(places.count(t), t));
+}
+
+const countUp = (count: number, thing: Thing): Target[] =>
+  Array.from({ length: count }, (_, index) => ({ thing, index }));
+
+/** Every single member and placed fitting, in the order of the lines. */
+function allTargets(places: Places, problems: Problem[]): Target[] {
+  const targets: Target[] = [];
+  const add = (thing: Thing) => {
+    const found = orProblem(problems, () => countUp(places.count(thing), thing));
+    for (const target of found ?? []) targets.push(target);
+  };
+  for (const thing of places.item.things.values()) {
+    if (thing.body.kind !== "panel") add(thing);
+    else for (const inner of thing.body.inner) for (const t of inner.things.values()) add(t);
+  }
+  return targets;
+}
+
+function boxOf(places: Places, target: Target, problems: Problem[]): Record<Axis, Interval> | undefined {
+  const [x, y, z] = axes.map((axis) => orProblem(problems, () => places.extent(target, places.item, axis)));
+  return x && y && z && { x, y, z };
+}
+
+const union = (a: Record<Axis, Interval>, b: Record<Axis, Interval>): Record<Axis, Interval> => {
+  const along = (axis: Axis): Interval => ({ lo: least(a[axis].lo, b[axis].lo), hi: most(a[axis].hi, b[axis].hi) });
+  return { x: along("x"), y: along("y"), z: along("z") };
+};
+
+function shifted(box: Record<Axis, Interval>, origin: Point): Record<Axis, Interval> {
+  const along = (axis: Axis): Interval => ({
+    lo: minus(box[axis].lo, origin[axis]),
+    hi: minus(box[axis].hi, origin[axis]),
+  });
+  return { x: along("x"), y: along("y"), z: along("z") };
+}
+
+const least3 = (box: Record<Axis, Interval>): Point => ({ x: box.x.lo, y: box.y.lo, z: box.z.lo });
+const most3 = (box: Record<Axis, Interval>): Point => ({ x: box.x.hi, y: box.y.hi, z: box.z.hi });
+
+type PieceTarget = Thing & { body: Body & { kind: "piece" } };
+
+function placedMember(
+  places: Places,
+  target: Target,
+  box: Record<Axis, Interval>,
+  whole: Record<Axis, Interval>,
+): PlacedMember {
+  const thing = target.thing as PieceTarget;
+  const { section } = thing.body;
+  const lie = lieOf(thing, box, whole);
+  const space = thing.space;
+  const at = thing.line.at;
+  return {
+    id: memberId(places, target),
+    ...(space.kind === "panel" ? { panel: space.key, panelKind: space.panel?.name.text as string } : {}),
+    group: thing.line.name.text,
+    number: target.index + 1,
+    pieceKind: section.name,
+    board: section.board,
+    ripped: section.ripped,
+    planed: section.planed,
+    lie,
+    min: least3(box),
+    max: most3(box),
+    length: sizeOf(box[lie.length]),
+    width: sizeOf(box[lie.width]),
+    thickness: sizeOf(box[lie.thickness]),
+    loose: [thing, space.host?.thing()].some((t) => t?.line.clauses.some((c) => c.kind === "loose")),
+    at,
+  };
+}
+
+/** How a board lies in the item, and to which side its good face looks. */
+function lieOf(thing: PieceTarget, box: Record<Axis, Interval>, whole: Record<Axis, Interval>): Lie {
+  const { lay } = thing.body;
+  const facing = thing.line.clauses.find((c) => c.kind === "facing");
+  const host = thing.space.host?.thing().body;
+  if (host?.kind === "panel") {
+    const turned = (axis: Axis): Heading => host.turn[axis];
+    const through = turned(lay.thickness);
+    // Good faces look to the good side; a board on edge shows its upper face.
+    const toward = lay.thickness === "y" ? -1 : 1;
+    const show: Heading = { axis: through.axis, sign: through.sign === toward ? 1 : -1 };
+    return { length: turned(lay.length).axis, width: turned(lay.width).axis, thickness: through.axis, show };
+  }
+  const axis = lay.thickness;
+  const far = (side: string) => side === "right" || side === "back" || side === "top";
+  if (facing?.kind === "facing") return { ...lay, show: { axis, sign: far(facing.side) ? 1 : -1 } };
+  if (axis === "z") return { ...lay, show: { axis, sign: 1 } };
+  // A loose board shows its good face to the outside: away from the middle of the whole.
+  const middle = over(minus(whole[axis].hi, whole[axis].lo), 2);
+  const own = over(plus(box[axis].lo, box[axis].hi), 2);
+  return { ...lay, show: { axis, sign: compareLengths(own, middle) < 0 ? -1 : 1 } };
+}
+
+function placedFitting(places: Places, target: Target, box: Record<Axis, Interval>): PlacedFitting {
+  const { thing } = target;
+  if (thing.body.kind !== "fitting") throw new Error(`${thing.key} is no fitting`);
+  const placed = { min: least3(box), max: most3(box) };
+  return { id: memberId(places, target), fitting: thing.body.fitting, count: 1, box: placed, at: thing.line.at };
+}
+
+function looseFittings(recipe: Recipe, yard: Yard): PlacedFitting[] {
+  return recipe.fittings.flatMap((line): PlacedFitting[] => {
+    const fitting = yard.fittings.find((f) => f.name === line.what.text);
+    if (!fitting || !line.clauses.some((c) => c.kind === "loose")) return [];
+    return [{ id: line.name.text, fitting, count: line.count === "follows" ? 1 : line.count, at: line.at }];
+  });
+}
+
+function placedPanel(places: Places, space: Space, origin: Point): Panel {
+  const host = space.host;
+  const thing = host?.thing();
+  if (!host || thing?.body.kind !== "panel") throw new Error(`${space.key} is no panel`);
+  const { turn, mirrored, panel } = thing.body;
+  const along = (axis: Axis) => places.extent({ thing, index: host.index }, places.item, axis);
+  const box = shifted({ x: along("x"), y: along("y"), z: along("z") }, origin);
+  return {
+    name: space.key,
+    kind: panel.name.text,
+    mirrored,
+    across: turn.x,
+    up: turn.z,
+    through: turn.y,
+    width: sizeOf(box[turn.x.axis]),
+    height: sizeOf(box[turn.z.axis]),
+    thickness: sizeOf(box[turn.y.axis]),
+    min: least3(box),
+    max: most3(box),
+    members: membersOf(places, { thing, index: host.index }).map((t) => memberId(places, t)),
+    at: thing.line.at,
+  };
+}
+
+/** Every even gap once for each line, as its panel kind sees it. */
+function gapsOf(places: Places, item: Space): Item["gaps"] {
+  const gaps: Item["gaps"][number][] = [];
+  const seen = new Set<string>();
+  const add = (space: Space) => {
+    for (const thing of space.things.values()) {
+      const group = thing.line.name.text;
+      const key = `${space.panel?.name.text ?? ""}/${group}`;
+      if (thing.rowAxis === undefined || thing.body.kind === "panel" || seen.has(key)) continue;
+      if (places.per(thing) < 2) continue;
+      seen.add(key);
+      const atEnds = thing.line.clauses.some((c) => c.kind === "end gaps");
+      const kind = space.panel && { panelKind: space.panel.name.text };
+      gaps.push({ group, ...kind, axis: thing.rowAxis, gap: places.gap(thing, 0), atEnds });
+    }
+  };
+  for (const space of panelSpaces(item)) add(space);
+  add(item);
+  return gaps;
+}
+
+// ---- checks ------------------------------------------------------------------------------------------------------
+
+/** Every size must be workable, used or not: a wrong one waits to be used. */
+function checkSizes(recipe: Recipe, places: Places, problems: Problem[]): void {
+  const reading = { space: places.item, axis: undefined, set: 0 };
+  for (const size of recipe.sizes) {
+    orProblem(problems, () => places.value({ kind: "size", at: size.at, name: size.name.text }, reading));
+  }
+  for (const name of overallNames) {
+    const extent = overallOf(recipe, name);
+    if (extent.kind !== "fit") orProblem(problems, () => places.far(places.item, overallAxis[name]));
+  }
+}
+
+function checkPanelsUsed(recipe: Recipe, item: Space, problems: Problem[]): void {
+  const meant = new Set(recipe.stand.map((line) => line.what.text));
+  for (const panel of recipe.panels) {
+    const name = panel.name.text;
+    if (!meant.has(name)) problems.push(problem("panel-unused", panel.at, { name, stands: [...item.things.keys()] }));
+  }
+}
+
+/** A stated overall size must be what the members fill, exactly. */
+function checkOverall(
+  recipe: Recipe,
+  places: Places,
+  boxes: ReadonlyMap<string, Record<Axis, Interval>>,
+  whole: Record<Axis, Interval>,
+  problems: Problem[],
+): void {
+  for (const name of overallNames) {
+    const extent = overallOf(recipe, name);
+    if (extent.kind === "fit") continue;
+    const axis = overallAxis[name];
+    const said = places.far(places.item, axis);
+    const come = sizeOf(whole[axis]);
+    if (compareLengths(said, come) === 0) continue;
+    const at = (end: "lo" | "hi") =>
+      [...boxes].find(([, box]) => compareLengths(box[axis][end], whole[axis][end]) === 0)?.[0] ?? "";
+    problems.push(problem("overall-false", extent.at, { name, said, come, from: at("lo"), to: at("hi") }));
+  }
+}
+
+function checkBoardLength(member: PlacedMember, problems: Problem[]): void {
+  const longest = member.board.lengths.reduce<Length>((best, l) => most(best, l.usable), 0);
+  if (member.board.lengths.length === 0 || compareLengths(member.length, longest) <= 0) return;
+  const facts = { name: member.group, length: member.length, board: member.board.name, longest };
+  problems.push(
+    problem("piece-too-long", member.at, { ...facts, short: minus(member.length, longest) }, member.board.at),
+  );
+}
+
+/** Panels of one kind are built from one drawing, so they must come out alike. */
+function checkPanelsAlike(panels: readonly Panel[], problems: Problem[]): void {
+  for (const panel of panels) {
+    const first = panels.find((p) => p.kind === panel.kind) as Panel;
+    for (const side of ["width", "height", "thickness"] as const) {
+      if (compareLengths(first[side], panel[side]) === 0) continue;
+      const facts = { kind: panel.kind, a: first.name, b: panel.name, side, sizeA: first[side], sizeB: panel[side] };
+      problems.push(problem("panels-differ", panel.at, facts, first.at));
+      break;
+    }
+  }
+}
+
+/** No member stands out of the size its panel is said to have. */
+function checkPanelSizes(places: Places, item: Space, problems: Problem[]): void {
+  for (const space of panelSpaces(item)) {
+    const panel = space.panel;
+    const host = space.host?.thing();
+    if (!panel || host?.body.kind !== "panel") continue;
+    for (const [axis, extent] of [
+      ["x", panel.width],
+      ["z", panel.height],
+    ] as const) {
+      if (extent.kind === "fit") continue;
+      const said = minus(places.far(space, axis), places.near(space, axis));
+      const come = places.bodily(space, axis);
+      const out =
+        compareLengths(come.lo, places.near(space, axis)) < 0 || compareLengths(come.hi, places.far(space, axis)) > 0;
+      if (!out) continue;
+      const facts = { kind: panel.name.text, side: axis === "x" ? "width" : "height", said, lo: come.lo, hi: come.hi };
+      problems.push(problem("panel-over-size", extent.at, facts));
+    }
+  }
+}
