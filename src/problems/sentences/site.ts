@@ -1,4 +1,44 @@
 // The sentences of the site stage's problems, one for each code.
 import type { Sentence } from "../sentences.ts";
 
-export const siteSentences = {} satisfies Record<string, (facts: never) => Sentence>;
+export const siteSentences = {
+  "no-folder": (f: { what: "content" | "recipes" | "yard" | "shop" }) =>
+    f.what === "content"
+      ? {
+          says: "There is no such folder.",
+          expected: "a folder that holds recipes, yard and shop",
+          mend: "Say where it is with --content, or run this in the folder that has it.",
+        }
+      : {
+          says: `This content folder has no folder "${f.what}".`,
+          expected:
+            f.what === "recipes" ? "recipes/ with one .md file for each thing" : `${f.what}/ with its .yaml files`,
+          mend: `Make the folder "${f.what}" there, or say with --content where the whole content folder is.`,
+        },
+  "no-recipes": (_: Record<never, never>) => ({
+    says: "There is no recipe in this folder.",
+    expected: "one .md file for each thing",
+    mend: "Write a recipe there; the guide starts with a small one.",
+  }),
+  "no-yard-near": (_: Record<never, never>) => ({
+    says: "There is no yard in any folder above this recipe.",
+    expected: "a content folder that holds yard/, shop/ and recipes/",
+    mend: "Put the recipe into a content folder's recipes/, or say with --content which content folder's yard to use.",
+  }),
+  "unreadable-file": (f: { why: string }) => ({
+    says: `This can't be read: ${f.why}.`,
+    found: f.why,
+    mend: "See that it is there and that you may open it.",
+  }),
+  "not-text": (_: Record<never, never>) => ({
+    says: "This file is not plain text in UTF-8.",
+    expected: "UTF-8 text",
+    mend: "Save it again as UTF-8 text.",
+  }),
+  "same-slug": (f: { slug: string; other: string }) => ({
+    says: `Two recipes would have the same address "${f.slug}": this one and ${f.other}.`,
+    found: f.slug,
+    expected: "a title of its own for each recipe",
+    mend: "Give one of them another title.",
+  }),
+} satisfies Record<string, (facts: never) => Sentence>;

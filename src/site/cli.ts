@@ -1,0 +1,60 @@
+// The words of the command line -> one handle's run and its exit code: 0 good, 1 problems, 2 a wrong call, 3 our own fault.
+import { build } from "./handles/build.ts";
+import { problems } from "./handles/problems.ts";
+import { watch } from "./handles/watch.ts";
+import { work } from "./handles/work.ts";
+import { WrongCall } from "./wrong-call.ts";
+
+type Handle = (words: readonly string[]) => Promise<number>;
+
+const handles: ReadonlyMap<string, Handle> = new Map<string, Handle>([
+  ["build", build],
+  ["watch", watch],
+  ["problems", problems],
+  ["work", work],
+]);
+
+const usage = `shopleaf build    [--content DIR] [--out DIR] [--only binder,store]
+                                       the whole site; --only: just these shelves
+shopleaf watch    [--content DIR] [--port N]
+                                       live pages while the recipe is written
+shopleaf problems FILE|DIR… [--content DIR]
+                                       problems only, each at its line
+shopleaf work     RECIPE [--variant SLUG] [--content DIR]
+                                       the worked-out item as JSON
+
+--content is the folder that holds recipes, yard, shop and guide (here: content).
+JSON goes to standard output, problems to standard error.
+Exit code: 0 all is well, 1 a recipe has a problem, 2 a call that is not understood.`;
+
+/** Runs one call. Never throws: our own faults are told in one line, with the stack only where SHOPLEAF_TRACE is set. */
+export async function cli(words: readonly string[]): Promise<number> {
+  // A reader that stops early (`| head`) is no fault.
+  process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+    process.exit(0);
+  });
+  const [name, ...rest] = words;
+  if (name === undefined || name === "help" || words.includes("--help") || words.includes("-h")) {
+    (name === undefined ? process.stderr : process.stdout).write(`${usage}\n`);
+    return name === undefined ? 2 : 0;
+  }
+  try {
+    const handle = handles.get(name);
+    if (!handle) throw new WrongCall(`there is no command "${name}"`);
+    return await handle(rest);
+  } catch (error) {
+    if (error instanceof WrongCall) {
+      process.stderr.write(`shopleaf: ${error.message}\n\n${usage}\n`);
+      return 2;
+    }
+    process.stderr.write(`${tellFault(error)}\n`);
+    return 3;
+  }
+}
+
+function tellFault(error: unknown): string {
+  if (process.env.SHOPLEAF_TRACE) return error instanceof Error ? (error.stack ?? error.message) : String(error);
+  const says = (error instanceof Error ? error.message : String(error)).split("\n")[0];
+  return `Shopleaf itself failed, your files are as they were: ${says}\nSet SHOPLEAF_TRACE=1, run it again and send what it prints, with the recipe, to whoever looks after Shopleaf.`;
+}

@@ -1,0 +1,41 @@
+// `shopleaf problems`: files and folders -> their problems, for people on standard error, as JSON on standard output.
+import { join } from "node:path";
+import { inReadingOrder, type Problem, problem } from "../../problems/problem.ts";
+import { findFiles, isFolder, isProblem, readContent, readSource, startOf } from "../content-files.ts";
+import { printJson, tellProblems } from "../print-json.ts";
+import { workContent } from "../work-content.ts";
+import { workRecipe } from "../work-recipe.ts";
+import { WrongCall } from "../wrong-call.ts";
+import { yardFor } from "../yard-for.ts";
+import { parseOptions } from "./options.ts";
+
+export async function problems(words: readonly string[]): Promise<number> {
+  const { given, alone } = parseOptions(words, ["content"]);
+  if (alone.length === 0) throw new WrongCall("problems takes at least one recipe or folder");
+  const found = inReadingOrder(alone.flatMap((path) => findProblems(path, given.content)));
+  printJson({ problems: found });
+  return tellProblems(found);
+}
+
+/** A content folder is checked whole, drafts too; any other folder recipe by recipe; a yard's file with its whole yard. */
+function findProblems(path: string, contentFolder: string | undefined): readonly Problem[] {
+  if (!isFolder(path)) return fileProblems(path, contentFolder);
+  if (isFolder(join(path, "recipes"))) {
+    const { content, problems: reading } = readContent(path);
+    return [
+      ...reading,
+      ...workContent(content).problems,
+      ...content.recipes.flatMap(({ file }) => fileProblems(file, path)),
+    ];
+  }
+  const recipes = findFiles(path, [".md"]);
+  if (recipes.length === 0) return [problem("no-recipes", startOf(path), {})];
+  return recipes.flatMap((recipe) => fileProblems(recipe, contentFolder));
+}
+
+function fileProblems(path: string, contentFolder: string | undefined): readonly Problem[] {
+  const source = readSource(path);
+  if (isProblem(source)) return [source];
+  const { yard, hash, problems: yardProblems } = yardFor(path, contentFolder);
+  return path.endsWith(".md") ? [...yardProblems, ...workRecipe(source, yard, hash).problems] : yardProblems;
+}

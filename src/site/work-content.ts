@@ -1,0 +1,36 @@
+// A content folder's texts -> everything worked out, and every problem of every file.
+import { type Problem, problem } from "../problems/problem.ts";
+import { type Content, startOf } from "./content-files.ts";
+import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
+import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
+
+export type WorkedContent = YardAndShop & { readonly recipes: readonly WorkedRecipe[] };
+
+/** Drafts are checked by `problems` and `work`, and left out here. Recipes come in the order of their slugs. */
+export function workContent(content: Content): WorkedContent {
+  const yardAndShop = readYardAndShop(content.yard, content.shop);
+  const { yard, hash } = yardAndShop;
+  const recipes = content.recipes
+    .map((file) => workRecipe(file, yard, hash))
+    .filter(({ recipe }) => !recipe?.draft)
+    .sort((a, b) => compare(a.recipe?.slug ?? "", b.recipe?.slug ?? "") || compare(a.file, b.file));
+  return {
+    ...yardAndShop,
+    recipes,
+    problems: [...yardAndShop.problems, ...recipes.flatMap((worked) => worked.problems), ...findSameSlugs(recipes)],
+  };
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** One problem for each recipe whose address another has, naming the other. */
+function findSameSlugs(recipes: readonly WorkedRecipe[]): Problem[] {
+  const problems: Problem[] = [];
+  for (const { recipe, file } of recipes) {
+    const other = recipe && recipes.find((one) => one.file !== file && one.recipe?.slug === recipe.slug);
+    if (other) {
+      problems.push(problem("same-slug", startOf(file), { slug: recipe.slug, other: other.file }, startOf(other.file)));
+    }
+  }
+  return problems;
+}

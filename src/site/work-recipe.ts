@@ -1,0 +1,42 @@
+// The text of one recipe -> what it says and its worked-out variants, the standard one first, once for the same texts.
+import type { Item } from "../item/item.ts";
+import { workOut } from "../item/work-out.ts";
+import { inReadingOrder, type Problem } from "../problems/problem.ts";
+import { readRecipe } from "../recipe/read-recipe.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { Yard } from "../yard/yard.ts";
+import type { SourceFile } from "./content-files.ts";
+import { hashOf, Remembered } from "./remember.ts";
+
+/** `items` is empty where a problem keeps the recipe from being read or worked out. */
+export type WorkedRecipe = {
+  readonly file: string;
+  readonly recipe: Recipe | undefined;
+  readonly items: readonly Item[];
+  readonly problems: readonly Problem[];
+  readonly hash: string;
+};
+
+const known = new Remembered<WorkedRecipe>();
+
+/** `yardHash` stands for the yard in what is remembered; where no yard could be read, the recipe is only read. */
+export function workRecipe({ file, text }: SourceFile, yard: Yard | undefined, yardHash: string): WorkedRecipe {
+  const hash = hashOf(yardHash, file, text);
+  return known.answer(hash, () => {
+    const { recipe, problems } = readRecipe(file, text);
+    if (!recipe || !yard) return { file, recipe, items: [], problems, hash };
+    const first = workOut(recipe, yard);
+    const others = (first.item?.variants ?? []).filter(({ slug }) => slug !== first.item?.variant.slug);
+    const worked = [first, ...others.map(({ slug }) => workOut(recipe, yard, slug))];
+    return {
+      file,
+      recipe,
+      items: worked.flatMap(({ item }) => (item ? [item] : [])),
+      problems: inReadingOrder([...problems, ...worked.flatMap((each) => each.problems)]),
+      hash,
+    };
+  });
+}
+
+/** Lets go of recipes that were in neither this round nor the one before. */
+export const forgetOldRecipes = (): void => known.turn();

@@ -1,0 +1,29 @@
+// The texts of a yard and a shop -> both checked, once for the same texts.
+import type { Problem } from "../problems/problem.ts";
+import { readShop } from "../yard/read-shop.ts";
+import { readYard } from "../yard/read-yard.ts";
+import type { Shop, Yard } from "../yard/yard.ts";
+import type { SourceFile } from "./content-files.ts";
+import { hashOf, Remembered } from "./remember.ts";
+
+export type YardAndShop = {
+  readonly yard: Yard | undefined;
+  readonly shop: Shop | undefined;
+  readonly problems: readonly Problem[];
+  /** Changes with every change of the texts. */
+  readonly hash: string;
+};
+
+const known = new Remembered<YardAndShop>();
+
+export const hashOfFiles = (files: readonly SourceFile[]): string =>
+  hashOf(...files.flatMap(({ file, text }) => [file, text]));
+
+export function readYardAndShop(yardFiles: readonly SourceFile[], shopFiles: readonly SourceFile[]): YardAndShop {
+  const hash = hashOf(hashOfFiles(yardFiles), hashOfFiles(shopFiles));
+  return known.answer(hash, () => {
+    const { yard, problems: yardProblems } = readYard(yardFiles);
+    const { shop, problems: shopProblems } = readShop(shopFiles);
+    return { yard, shop, problems: [...yardProblems, ...shopProblems], hash };
+  });
+}
