@@ -1,0 +1,21 @@
+// Lengths and counts -> the words a drawing carries: fractions with the fraction slash, lists, plurals, identifiers.
+import type { Division } from "../units/division.ts";
+import { formatLength } from "../units/format-length.ts";
+import type { Length } from "../units/length.ts";
+
+/** Sets 9/16 with U+2044, which the font turns into a real fraction. */
+export const withFractions = (text: string): string => text.replaceAll(/(\d+)\/(\d+)/g, "$1\u2044$2");
+
+export const paperLength = (length: Length, division: Division): string =>
+  withFractions(formatLength(length, division));
+
+/** "inches", "millimetres": said once a drawing. */
+export const unitWords = (division: Division): string => (division.unit === "in" ? "inches" : "millimetres");
+
+export const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A name as part of an id. */
+export const idPart = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");

@@ -1,0 +1,53 @@
+// What is seen of each member on a flat drawing -> its mark written on it, clear of lines, signs and other marks.
+import { collide } from "./collision.ts";
+import type { Mark, Paper } from "./drawing.ts";
+import { onPaper, type Picture, type Placement } from "./picture.ts";
+import { baseline, textBox } from "./text-width.ts";
+
+/** Places along the longer way of a region that are tried in turn, as parts of it. */
+const tries = [
+  0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
+];
+
+/** Free room round a mark, mm. */
+const clear = 0.5;
+
+/** Marks in the order of the picture's bodies; a member whose regions are all too small goes without. */
+export function placeInRegions(
+  picture: Picture,
+  placement: Placement,
+  names: readonly string[],
+  size: number,
+  keepOff: readonly (readonly Paper[])[],
+): Mark[] {
+  const taken = [...keepOff];
+  return names.flatMap((name, owner) => {
+    const regions = picture.scene.regions.filter((region) => region.owner === owner).sort((a, b) => b.area - a.area);
+    for (const region of regions) {
+      const outline = region.outer.map((p) => onPaper(picture, placement, p));
+      const [us, vs] = [outline.map((p) => p[0]), outline.map((p) => p[1])];
+      const [low, high] = [Math.min(...us), Math.max(...us)];
+      const [top, foot] = [Math.min(...vs), Math.max(...vs)];
+      for (const part of tries) {
+        const level = high - low >= foot - top;
+        const u = level ? low + (high - low) * part : (low + high) / 2;
+        const v = level ? (top + foot) / 2 : top + (foot - top) * part;
+        const mark = {
+          kind: "text",
+          at: [u, v + baseline(size)] as Paper,
+          text: name,
+          size,
+          anchor: "middle",
+          strong: true,
+        } as const;
+        const box = textBox(mark);
+        const inside = box.every(([x, y]) => x > low + clear && x < high - clear && y > top && y < foot + size * 0.2);
+        if (inside && !taken.some((other) => collide(box, other, clear))) {
+          taken.push(box);
+          return [mark];
+        }
+      }
+    }
+    return [];
+  });
+}

@@ -1,0 +1,191 @@
+// Drawing -> SVG text: few elements in a fixed order, paper mm, colours that hold in a browser, on paper and in grey.
+
+import type { Element } from "@svgdotjs/svg.js";
+import { registerWindow, SVG } from "@svgdotjs/svg.js";
+import { createSVGWindow } from "svgdom";
+import type { Drawing, LineKind, Mark, Paper, Tone } from "./drawing.ts";
+import { narrow, wide } from "./sheet.ts";
+import { baseline } from "./text-width.ts";
+
+const ink = "#1f1a17";
+const ground = "#ffffff";
+
+/** Lightest to darkest: what looks up, to the front, to the side (shade 0, 1, 2). */
+const tones: Readonly<Record<Exclude<Tone["kind"], "coat">, readonly [string, string, string]>> = {
+  wood: ["#f7ead0", "#efd9b0", "#e2c592"],
+  "end grain": ["#dcb27c", "#cfa26a", "#c2945c"],
+  added: ["#ffdf8f", "#f9c95c", "#eab03a"],
+  there: ["#f8f6f1", "#f0ece4", "#e6e1d7"],
+  figure: ["#e3e7ea", "#d7dcdf", "#cbd1d5"],
+  paper: [ground, ground, ground],
+};
+
+/** How much of a coat's own light is left on faces that look up, to the front, to the side. */
+const shadeOfCoat = [1, 0.9, 0.78];
+
+/** ISO 128-2 dashes as multiples of the line width: dashed 12 and 3; long-dashed dotted 24, 3, 0.5 and 3. */
+const lines: Readonly<Record<LineKind, { readonly width: number; readonly colour: string; readonly dash?: string }>> = {
+  light: { width: narrow, colour: "#6f6862" },
+  hidden: { width: narrow, colour: ink, dash: "3 0.75" },
+  path: { width: narrow, colour: "#6f6862", dash: "6 0.75 0.13 0.75" },
+  dimension: { width: narrow, colour: ink },
+  visible: { width: wide, colour: ink },
+  strong: { width: wide, colour: ink },
+};
+const lineOrder: readonly LineKind[] = ["light", "path", "hidden", "dimension", "visible", "strong"];
+
+/** Two decimals, no trailing noughts, no minus nought. */
+const mm = (value: number): string => String(Math.round(value * 100) / 100 + 0);
+
+const point = ([u, v]: Paper): string => `${mm(u)} ${mm(v)}`;
+
+/** Points that fall on the one before once rounded are dropped. */
+function chainPath(chain: readonly Paper[], closed: boolean): string {
+  const points: string[] = [];
+  for (const at of chain) {
+    const text = point(at);
+    if (text !== points.at(-1)) points.push(text);
+  }
+  if (closed && points.length > 1 && points[0] === points.at(-1)) points.pop();
+  if (points.length < (closed ? 3 : 2)) return "";
+  return `M${points.join("L")}${closed ? "Z" : ""}`;
+}
+
+const circlePath = ([u, v]: Paper, radius: number): string =>
+  `M${mm(u - radius)} ${mm(v)}a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(2 * radius)} 0a${mm(radius)} ${mm(radius)} 0 1 0 ${mm(-2 * radius)} 0Z`;
+
+/** A slim triangle, 15 degrees to each side of half its point (ISO 129-1 closed arrow). */
+function arrowPath(tip: Paper, way: Paper, size: number): string {
+  const half = size * Math.tan(Math.PI / 12);
+  const back: Paper = [tip[0] - way[0] * size, tip[1] - way[1] * size];
+  const corner = (side: number): Paper => [back[0] - way[1] * half * side, back[1] + way[0] * half * side];
+  return chainPath([tip, corner(1), corner(-1)], true);
+}
+
+function mixed(colour: string, factor: number): string {
+  const channel = (from: number): string =>
+    Math.round(Number.parseInt(colour.slice(from, from + 2), 16) * factor)
+      .toString(16)
+      .padStart(2, "0");
+  return `#${channel(1)}${channel(3)}${channel(5)}`;
+}
+
+function fillOf(tone: Tone, shade: number): string {
+  const step = Math.max(0, Math.min(2, Math.round(shade)));
+  return tone.kind === "coat" ? mixed(tone.colour, shadeOfCoat[step] ?? 1) : (tones[tone.kind][step] ?? ground);
+}
+
+const named = (kind: string): string => `d-${kind.replaceAll(" ", "-")}`;
+
+/** The marks of one kind, in their order. */
+const only = <K extends Mark["kind"]>(marks: readonly Mark[], kind: K): readonly Extract<Mark, { kind: K }>[] =>
+  marks.filter((mark): mark is Extract<Mark, { kind: K }> => mark.kind === kind);
+
+export function formatSvg(drawing: Drawing): string {
+  const window = createSVGWindow();
+  registerWindow(window, window.document);
+  const root = SVG();
+  root.attr({
+    id: drawing.id,
+    class: "drawing",
+    width: `${mm(drawing.width)}mm`,
+    height: `${mm(drawing.height)}mm`,
+    viewBox: `0 0 ${mm(drawing.width)} ${mm(drawing.height)}`,
+    role: "img",
+    "aria-labelledby": `${drawing.id}-t ${drawing.id}-d`,
+    "xmlns:svgjs": null,
+  });
+  root.element("title").words(drawing.title).attr("id", `${drawing.id}-t`);
+  root.element("desc").words(drawing.description).attr("id", `${drawing.id}-d`);
+  const path = (d: string, look: Readonly<Record<string, string | number>>): void => {
+    if (d !== "") root.element("path").attr({ d, ...look });
+  };
+  root.element("rect").attr({ class: "d-ground", width: mm(drawing.width), height: mm(drawing.height), fill: ground });
+  drawRegions(drawing.marks, path);
+  for (const kind of lineOrder) {
+    const look = lines[kind];
+    const d = only(drawing.marks, "lines")
+      .filter((mark) => mark.line === kind)
+      .flatMap((mark) => mark.chains.map((chain) => chainPath(chain, false)))
+      .join("");
+    path(d, {
+      class: named(kind),
+      fill: "none",
+      stroke: look.colour,
+      "stroke-width": look.width,
+      "stroke-linejoin": "round",
+      ...(look.dash === undefined ? { "stroke-linecap": "round" } : { "stroke-dasharray": look.dash }),
+    });
+  }
+  const solid = [
+    ...only(drawing.marks, "arrowhead").map((mark) => arrowPath(mark.tip, mark.way, mark.size)),
+    ...only(drawing.marks, "dot").map((mark) => circlePath(mark.at, mark.radius)),
+  ];
+  path(solid.join(""), { class: "d-solid", fill: ink });
+  const balloons = only(drawing.marks, "balloon");
+  path(balloons.map((mark) => circlePath(mark.at, mark.radius)).join(""), {
+    class: "d-balloon",
+    fill: ground,
+    stroke: ink,
+    "stroke-width": narrow,
+  });
+  drawTexts(drawing.marks, root);
+  return `${root.node.outerHTML}\n`;
+}
+
+function drawRegions(
+  marks: readonly Mark[],
+  path: (d: string, look: Readonly<Record<string, string | number>>) => void,
+): void {
+  const byFill = new Map<string, { readonly kind: string; d: string }>();
+  for (const mark of only(marks, "region")) {
+    const fill = fillOf(mark.tone, mark.shade);
+    const d = mark.loops.map((loop) => chainPath(loop, true)).join("");
+    const entry = byFill.get(fill);
+    if (entry === undefined) byFill.set(fill, { kind: mark.tone.kind, d });
+    else entry.d += d;
+  }
+  for (const [fill, { kind, d }] of byFill) {
+    // The thin line in the fill's own colour closes the hairline seams between neighbours.
+    path(d, { class: named(kind), fill, "fill-rule": "evenodd", stroke: fill, "stroke-width": 0.1 });
+  }
+}
+
+type Parent = { element(name: string): Element };
+
+function drawTexts(marks: readonly Mark[], root: Parent): void {
+  const texts = [
+    ...only(marks, "text"),
+    ...only(marks, "balloon").map((mark) => {
+      const size = balloonType(mark.radius, mark.text);
+      return {
+        at: [mark.at[0], mark.at[1] + baseline(size)] as Paper,
+        text: mark.text,
+        size,
+        anchor: "middle" as const,
+        strong: true,
+        turn: 0,
+      };
+    }),
+  ];
+  if (texts.length === 0) return;
+  const group = root.element("g") as Element & Parent;
+  group.attr({ class: "d-text", "font-family": "'Source Sans 3', sans-serif", fill: ink });
+  for (const mark of texts) {
+    const turn = mark.turn ?? 0;
+    group
+      .element("text")
+      .words(mark.text)
+      .attr({
+        x: mm(mark.at[0]),
+        y: mm(mark.at[1]),
+        "font-size": mm(mark.size),
+        "text-anchor": mark.anchor === "start" ? null : mark.anchor,
+        "font-weight": mark.strong ? 600 : null,
+        transform: turn === 0 ? null : `rotate(${mm(-turn)} ${point(mark.at)})`,
+      });
+  }
+}
+
+/** Type that fits its circle: a letter or two large, "A left" as its first letters. */
+const balloonType = (radius: number, text: string): number => (text.length > 2 ? radius * 0.85 : radius * 1.25);
