@@ -4,7 +4,9 @@ import { problem } from "../../problems/problem.ts";
 import type { Reference } from "../../recipe/recipe.ts";
 import type { Within } from "../placed.ts";
 import { Fault } from "./fault.ts";
-import type { Places, Target } from "./places.ts";
+import { picked } from "./meant.ts";
+import type { Places } from "./places.ts";
+import type { Target } from "./target.ts";
 import type { Space, Thing } from "./thing.ts";
 
 /** Every panel in the item, in the order of its lines. */
@@ -50,7 +52,7 @@ function knownNames(item: Space): string[] {
 export function findTargets(places: Places, reference: Reference, within: Within): Target[] {
   const things = thingsMeant(places, reference, within);
   const targets = things.flatMap((thing): Target[] => {
-    if ("line" in thing) return places.picked(thing, reference);
+    if ("line" in thing) return picked(places, thing, reference);
     const host = thing.host;
     return host ? [{ thing: host.thing(), index: host.index }] : [];
   });

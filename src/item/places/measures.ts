@@ -7,8 +7,10 @@ import { Fault } from "./fault.ts";
 import { findTargets, panelSpaces } from "./find.ts";
 import { type Interval, sizeOf } from "./interval.ts";
 import { thingNamed } from "./lay.ts";
-import type { Places, Target } from "./places.ts";
+import { resolve } from "./meant.ts";
+import type { Places } from "./places.ts";
 import type { Value } from "./sums.ts";
+import type { Target } from "./target.ts";
 import type { Space } from "./thing.ts";
 
 type Measure = Sum & { kind: "measure" };
@@ -22,7 +24,7 @@ export function measureOf(places: Places, sum: Measure, space: Space): Value {
   const kind = more || inReach ? undefined : places.recipe.pieces.find((p) => p.name.text === only?.text);
   if (kind) return sectionMeasure(places, sum, kind.name.text, space);
   const within = space.panel && { panelKind: space.panel.name.text };
-  const targets = inReach ? places.resolve(reference, space, 0) : findTargets(places, reference, within);
+  const targets = inReach ? resolve(places, reference, space, 0) : findTargets(places, reference, within);
   if (sum.measure === "count") return { kind: "number", value: exact(targets.length) };
   const values = targets.map((target) => targetMeasure(places, sum, target));
   const first = values[0] as Length;

@@ -1,0 +1,15 @@
+// What is spoken of: a member of a line, or a whole panel; and where a sum is read.
+import type { Axis } from "../../units/side.ts";
+import type { Space, Thing } from "./thing.ts";
+
+/** One member of a thing; for a panel line, one panel as a whole. */
+export type Target = { readonly thing: Thing; readonly index: number };
+
+/** Where a sum or a reference is read: the space, the axis it must lie along, and which set of an `each` line. */
+export type Reading = { readonly space: Space; readonly axis: Axis | undefined; readonly set: number };
+
+export const axisWords: Readonly<Record<Axis, string>> = {
+  x: "from left to right",
+  y: "from front to back",
+  z: "in height",
+};
