@@ -1,7 +1,32 @@
-// Weights in pounds -> what a reader sees: 14.2 lb, 9 oz, 6.4 kg, 250 g, 14.2 lb (6.4 kg).
+// Weights: what a maker writes -> exact pounds -> what a reader sees: 14.2 lb, 9 oz, 6.4 kg, 14.2 lb (6.4 kg).
+import { type Exact, exact } from "./length.ts";
+import { parseNumber, plainSigns } from "./parse-number.ts";
 
 /** Kilograms in a pound, exact by definition (international avoirdupois pound, 1959). */
 export const kilogramsPerPound = 0.45359237;
+
+const perPound: Readonly<Record<string, Exact>> = {
+  lb: exact(1),
+  lbs: exact(1),
+  oz: exact(1, 16),
+  kg: exact(1).div("0.45359237"),
+  g: exact(1).div("453.59237"),
+};
+
+/** Reads `12 lb`, `3 oz`, `1 lb 4 oz`, `250 g`, `1.2 kg` as exact pounds; undefined for anything else. */
+export function parsePounds(text: string): Exact | undefined {
+  const plain = plainSigns(text);
+  const both = /^(\S.*?)\s*lbs?\s+(\d\S*)\s*oz$/i.exec(plain);
+  if (both) {
+    const pounds = parseNumber(both[1] ?? "");
+    const ounces = parseNumber(both[2] ?? "");
+    return pounds.ok && ounces.ok ? pounds.value.add(ounces.value.div(16)) : undefined;
+  }
+  const [, number = "", unit = ""] = /^(\S.*?)\s*([a-z]+)$/i.exec(plain) ?? [];
+  const read = parseNumber(number);
+  const per = perPound[unit.toLowerCase()];
+  return read.ok && per ? read.value.mul(per) : undefined;
+}
 
 /** To `places` decimals, halves up, a last 0 left out. */
 const decimals = (value: number, places: number): number => {

@@ -1,4 +1,106 @@
 // The sentences of the yard stage's problems, one for each code.
 import type { Sentence } from "../sentences.ts";
 
-export const yardSentences = {} satisfies Record<string, (facts: never) => Sentence>;
+const optional = (nearest: string | undefined) => (nearest === undefined ? {} : { nearest });
+
+export const yardSentences = {
+  "yard-length": (f: { key: string; found: string; why: string; suggestion: string | undefined }) => ({
+    says: `"${f.found}" under "${f.key}" can't be read as a length: ${f.why}.`,
+    found: f.found,
+    expected: "a length like 5 1/2, 8 ft, 1' 6 1/2\" or 450 mm",
+    ...optional(f.suggestion),
+    mend: f.suggestion === undefined ? "Write the length in inches, or with its unit." : `Write ${f.suggestion}.`,
+  }),
+  "yard-sides": (f: { key: string; found: string; sides: readonly string[] }) => ({
+    says: `"${f.key}" is "${f.found}", which is not ${f.sides.length} sizes.`,
+    found: f.found,
+    expected: f.sides.join(" x "),
+    mend: `Write ${f.sides.length === 2 ? "both" : `all ${f.sides.length}`}, with x between them.`,
+  }),
+  "yard-number": (f: { key: string; found: string; expected: string }) => ({
+    says: `"${f.found}" under "${f.key}" is not ${f.expected}.`,
+    found: f.found,
+    expected: f.expected,
+    mend: `Write ${f.expected}.`,
+  }),
+  "yard-price": (f: { found: string; below: boolean }) => ({
+    says: f.below ? `A price can't be below 0, as in "${f.found}".` : `"${f.found}" can't be read as a price.`,
+    found: f.found,
+    expected: "dollars and cents, like 3.98",
+    mend: "Write the price in dollars with a point before the cents.",
+  }),
+  "yard-date": (f: { found: string }) => ({
+    says: `"${f.found}" is not a day of the calendar.`,
+    found: f.found,
+    expected: "year-month-day, like 2026-10-03",
+    mend: "Write the day the price was seen as year, month and day with two digits each for the last two.",
+  }),
+  "yard-no-date": (f: { name: string }) => ({
+    says: `The price of "${f.name}" has no date, so nobody can tell whether it still holds.`,
+    expected: "the day the price was seen",
+    mend: 'Add a line "priced: 2026-10-03" here or at the top of the file.',
+  }),
+  "yard-species": (f: { found: string; known: readonly string[]; nearest: string | undefined }) => ({
+    says: `"${f.found}" is not a wood the yard knows.`,
+    found: f.found,
+    expected: `one of ${f.known.map((k) => `"${k}"`).join(", ")}`,
+    ...optional(f.nearest),
+    mend: 'Write one of these, or give the wood its figures under "species".',
+  }),
+  "yard-nominal": (f: { found: string; sawn: string; nearest: string | undefined }) => ({
+    says: `No ${f.sawn} board "${f.found}" stands in the table of dressed sizes (PS 20).`,
+    found: f.found,
+    expected: `a nominal section of the ${f.sawn} table, like 2x4 or 5/4x6`,
+    ...optional(f.nearest),
+    mend: 'Correct the name, or add a line "size: thickness x width" with what the seller states.',
+  }),
+  "yard-no-size": (f: { name: string }) => ({
+    says: `"${f.name}" has no size: its name is not a nominal section.`,
+    expected: '"size", "measured" or "nominal"',
+    mend: 'Add a line like "size: 5/8 x 5 1/2" (thickness x width).',
+  }),
+  "yard-no-lengths": (f: { name: string }) => ({
+    says: `"${f.name}" can't be bought in any length.`,
+    expected: 'lines under "lengths" like "72: 3.98"',
+    mend: "Add each length the yard sells, with its price.",
+  }),
+  "yard-length-twice": (f: { name: string; length: string }) => ({
+    says: `"${f.name}" is offered twice at ${f.length} in.`,
+    found: f.length,
+    expected: "each length once",
+    mend: "Take one of the two out.",
+  }),
+  "yard-nothing-left": (f: { length: string; loss: string }) => ({
+    says: `Of a board ${f.length} in long nothing is left after an end loss of ${f.loss} in.`,
+    found: f.length,
+    expected: "a length over the end loss",
+    mend: "Correct the length or the end loss.",
+  }),
+  "yard-name-twice": (f: { name: string; section: string }) => ({
+    says: `"${f.name}" stands twice under "${f.section}".`,
+    found: f.name,
+    expected: "each name once over all yard files",
+    mend: "Take one of the two out, or give it another name.",
+  }),
+  "yard-fastener-name": (f: { name: string }) => ({
+    says: `From "${f.name}" nobody can tell the kind, diameter and length.`,
+    found: f.name,
+    expected: '"screw No. 6 x 1", "pocket screw No. 8 x 2 1/2", "nail 8d", "dowel 3/8 x 2" or "bolt 3/8 x 4"',
+    mend: 'Name it so, or add lines "kind", "diameter" and "length".',
+  }),
+  "yard-material": (f: { found: string; known: readonly string[] }) => ({
+    says: `How heavy "${f.found}" is, is not known here.`,
+    found: f.found,
+    expected: `a material with one of the words ${f.known.join(", ")}, or a weight`,
+    mend: 'Add a line like "weight: 0.2 oz" for one piece.',
+  }),
+  "yard-colour": (f: { found: string }) => ({
+    says:
+      f.found === ""
+        ? "The colour is empty; a # after a blank starts a remark."
+        : `"${f.found}" can't be read as a colour.`,
+    found: f.found,
+    expected: "six digits of red, green and blue without #, like 7a5230",
+    mend: "Write the six digits without #.",
+  }),
+} satisfies Record<string, (facts: never) => Sentence>;

@@ -1,0 +1,59 @@
+// The text of the shop file -> the Shop, or every problem in it at its line.
+
+import type { Written } from "../problems/place.ts";
+import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
+import { checkShape } from "../problems/tree-shape.ts";
+import { readYamlTree } from "../problems/yaml-tree.ts";
+import type { Division } from "../units/division.ts";
+import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
+import { shopSchema } from "./shop-schema.ts";
+import type { Shop } from "./yard.ts";
+
+const divisions: Readonly<Record<string, Division>> = {
+  "1/8": { unit: "in", per: 8 },
+  "1/16": { unit: "in", per: 16 },
+  "1/32": { unit: "in", per: 32 },
+  mm: { unit: "mm" },
+};
+
+/** The shop is absent where there is any problem. */
+export function readShop(file: string, text: string): { shop?: Shop; problems: Problem[] } {
+  const { tree, problems } = readYamlTree(file, text, 1);
+  if (problems.length > 0) return { problems: inReadingOrder(problems) };
+  const { placed: f, problems: found } = checkShape(tree, shopSchema, "of the shop");
+  if (!f) return { problems: inReadingOrder(found) };
+  const division = readDivision(f.division, problems);
+  const kerf = parseYardLength("kerf", f.kerf, problems);
+  const wage = parsePrice(f.wage, problems);
+  if (!division || !kerf || !wage) return { problems: inReadingOrder(problems) };
+  return {
+    shop: {
+      name: f.name.text,
+      tagline: f.tagline.text,
+      ...(f.notice ? { notice: f.notice.text } : {}),
+      place: f.place.text,
+      contact: f.contact.text,
+      division,
+      kerf,
+      ordering: f.ordering.text,
+      careNote: f["care-note"].text,
+      wage,
+      notes: f.notes.text,
+    },
+    problems,
+  };
+}
+
+function readDivision(w: Written, problems: Problems): Division | undefined {
+  const division = divisions[w.text.replace(/\s*(in|")$/, "")];
+  if (!division)
+    problems.push(
+      problem("not-one-of", w.at, {
+        key: "division",
+        found: w.text,
+        allowed: Object.keys(divisions),
+        nearest: undefined,
+      }),
+    );
+  return division;
+}
