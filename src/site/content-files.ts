@@ -74,9 +74,13 @@ export function readYardFiles(
     const path = join(folder, what);
     if (isFolder(path)) return readFolder(path, [".yaml", ".yml"], problems);
     problems.push(problem("no-folder", startOf(folder), { what }));
-    return [];
+    return undefined;
   };
-  return { yard: of("yard"), shop: of("shop"), problems };
+  const [yard, shop] = [of("yard"), of("shop")];
+  if (shop && shop.length !== 1) {
+    problems.push(problem("shop-files", startOf(join(folder, "shop")), { count: shop.length }));
+  }
+  return { yard: yard ?? [], shop: shop ?? [], problems };
 }
 
 /** Everything in a content folder that the site is made from. */

@@ -6,10 +6,12 @@ import Eleventy from "@11ty/eleventy";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { findFiles, isFolder, readContent, startOf } from "./content-files.ts";
 import { addPages } from "./eleventy.ts";
-import { makeSite } from "./make-site.ts";
+import { guideProblems } from "./guide-pages.tsx";
+import { makeSite } from "./make-site.tsx";
+import { withoutPolicy } from "./page-html.ts";
 import { tellProblems } from "./print-json.ts";
 import { faultPanel, panelPage, problemPanel, withPanel } from "./problem-panel.tsx";
-import { type Page, shelves } from "./site.ts";
+import { type Page, parts } from "./site.ts";
 import { standIn } from "./stand-in.ts";
 import { type WorkedContent, workContent } from "./work-content.ts";
 import { forgetOldRecipes } from "./work-recipe.ts";
@@ -99,14 +101,14 @@ class LivePages {
     forgetOldRecipes();
     const shown = standIn(worked, this.#good);
     if (shown) {
-      const site = makeSite(shown, content.guide, shelves);
+      const site = makeSite(shown, content.guide, parts);
       copyAssets(site.assets, this.#out);
       const kept = new Set(site.pages.map(({ path }) => path));
       for (const { path } of this.#pages) if (!kept.has(path)) rmSync(join(this.#out, path), { force: true });
       this.#good = shown;
-      this.#pages = site.pages;
+      this.#pages = site.pages.map(({ path, html }) => ({ path, html: withoutPolicy(html) }));
     }
-    return inReadingOrder([...reading, ...worked.problems]);
+    return inReadingOrder([...reading, ...worked.problems, ...guideProblems(content.guide, worked)]);
   }
 }
 

@@ -9,9 +9,8 @@ export type WorkedContent = YardAndShop & { readonly recipes: readonly WorkedRec
 /** Drafts are checked by `problems` and `work`, and left out here. Recipes come in the order of their slugs. */
 export function workContent(content: Content): WorkedContent {
   const yardAndShop = readYardAndShop(content.yard, content.shop);
-  const { yard, hash } = yardAndShop;
   const recipes = content.recipes
-    .map((file) => workRecipe(file, yard, hash))
+    .map((file) => workRecipe(file, yardAndShop))
     .filter(({ recipe }) => !recipe?.draft)
     .sort((a, b) => compare(a.recipe?.slug ?? "", b.recipe?.slug ?? "") || compare(a.file, b.file));
   return {

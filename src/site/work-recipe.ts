@@ -4,9 +4,9 @@ import { workOut } from "../item/work-out.ts";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { readRecipe } from "../recipe/read-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import type { Yard } from "../yard/yard.ts";
 import type { SourceFile } from "./content-files.ts";
 import { hashOf, Remembered } from "./remember.ts";
+import type { YardAndShop } from "./yard-of.ts";
 
 /** `items` is empty where a problem keeps the recipe from being read or worked out. */
 export type WorkedRecipe = {
@@ -19,15 +19,15 @@ export type WorkedRecipe = {
 
 const known = new Remembered<WorkedRecipe>();
 
-/** `yardHash` stands for the yard in what is remembered; where no yard could be read, the recipe is only read. */
-export function workRecipe({ file, text }: SourceFile, yard: Yard | undefined, yardHash: string): WorkedRecipe {
+/** Where no yard could be read, the recipe is only read. */
+export function workRecipe({ file, text }: SourceFile, { yard, shop, hash: yardHash }: YardAndShop): WorkedRecipe {
   const hash = hashOf(yardHash, file, text);
   return known.answer(hash, () => {
     const { recipe, problems } = readRecipe(file, text);
     if (!recipe || !yard) return { file, recipe, items: [], problems, hash };
-    const first = workOut(recipe, yard);
+    const first = workOut(recipe, yard, undefined, shop?.division);
     const others = (first.item?.variants ?? []).filter(({ slug }) => slug !== first.item?.variant.slug);
-    const worked = [first, ...others.map(({ slug }) => workOut(recipe, yard, slug))];
+    const worked = [first, ...others.map(({ slug }) => workOut(recipe, yard, slug, shop?.division))];
     return {
       file,
       recipe,

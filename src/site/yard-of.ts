@@ -23,7 +23,13 @@ export function readYardAndShop(yardFiles: readonly SourceFile[], shopFiles: rea
   const hash = hashOf(hashOfFiles(yardFiles), hashOfFiles(shopFiles));
   return known.answer(hash, () => {
     const { yard, problems: yardProblems } = readYard(yardFiles);
-    const { shop, problems: shopProblems } = readShop(shopFiles);
+    const { shop, problems: shopProblems } = readOneShop(shopFiles);
     return { yard, shop, problems: [...yardProblems, ...shopProblems], hash };
   });
+}
+
+/** Whether there is just one file was asked when the folder was read. */
+function readOneShop(files: readonly SourceFile[]): { readonly shop?: Shop; readonly problems: readonly Problem[] } {
+  const [file] = files;
+  return file && files.length === 1 ? readShop(file.file, file.text) : { problems: [] };
 }

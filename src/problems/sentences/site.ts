@@ -15,6 +15,12 @@ export const siteSentences = {
             f.what === "recipes" ? "recipes/ with one .md file for each thing" : `${f.what}/ with its .yaml files`,
           mend: `Make the folder "${f.what}" there, or say with --content where the whole content folder is.`,
         },
+  "shop-files": (f: { count: number }) => ({
+    says: f.count === 0 ? "There is no .yaml file in this folder." : `There are ${f.count} .yaml files in this folder.`,
+    found: String(f.count),
+    expected: "one file with the shop's name, wage and words",
+    mend: f.count === 0 ? "Write the shop's file there; the guide shows one." : "Keep one of them and move the rest.",
+  }),
   "no-recipes": (_: Record<never, never>) => ({
     says: "There is no recipe in this folder.",
     expected: "one .md file for each thing",

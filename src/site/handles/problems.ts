@@ -2,6 +2,7 @@
 import { join } from "node:path";
 import { inReadingOrder, type Problem, problem } from "../../problems/problem.ts";
 import { findFiles, isFolder, isProblem, readContent, readSource, startOf } from "../content-files.ts";
+import { guideProblems } from "../guide-pages.tsx";
 import { printJson, tellProblems } from "../print-json.ts";
 import { workContent } from "../work-content.ts";
 import { workRecipe } from "../work-recipe.ts";
@@ -22,9 +23,11 @@ function findProblems(path: string, contentFolder: string | undefined): readonly
   if (!isFolder(path)) return fileProblems(path, contentFolder);
   if (isFolder(join(path, "recipes"))) {
     const { content, problems: reading } = readContent(path);
+    const worked = workContent(content);
     return [
       ...reading,
-      ...workContent(content).problems,
+      ...worked.problems,
+      ...guideProblems(content.guide, worked),
       ...content.recipes.flatMap(({ file }) => fileProblems(file, path)),
     ];
   }
@@ -36,6 +39,6 @@ function findProblems(path: string, contentFolder: string | undefined): readonly
 function fileProblems(path: string, contentFolder: string | undefined): readonly Problem[] {
   const source = readSource(path);
   if (isProblem(source)) return [source];
-  const { yard, hash, problems: yardProblems } = yardFor(path, contentFolder);
-  return path.endsWith(".md") ? [...yardProblems, ...workRecipe(source, yard, hash).problems] : yardProblems;
+  const yard = yardFor(path, contentFolder);
+  return path.endsWith(".md") ? [...yard.problems, ...workRecipe(source, yard).problems] : yard.problems;
 }

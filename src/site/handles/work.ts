@@ -16,14 +16,14 @@ export async function work(words: readonly string[]): Promise<number> {
   const source = readSource(path);
   if (isProblem(source)) return tellProblems([source]);
   const { recipe, problems } = readRecipe(source.file, source.text);
-  const { yard, problems: yardProblems } = yardFor(path, given.content);
+  const { yard, shop, problems: yardProblems } = yardFor(path, given.content);
   if (!recipe || !yard) return tellProblems([...problems, ...yardProblems]);
-  const standard = workOut(recipe, yard);
+  const standard = workOut(recipe, yard, undefined, shop?.division);
   const offered = standard.item?.variants.map(({ slug }) => slug) ?? [];
   if (given.variant !== undefined && standard.item && !offered.includes(given.variant)) {
     throw new WrongCall(`${recipe.slug} has no variant "${given.variant}", only ${offered.join(", ")}`);
   }
-  const worked = given.variant === undefined ? standard : workOut(recipe, yard, given.variant);
+  const worked = given.variant === undefined ? standard : workOut(recipe, yard, given.variant, shop?.division);
   if (worked.item) printJson(workJson(worked.item));
   return tellProblems([...problems, ...yardProblems, ...worked.problems]);
 }

@@ -1,0 +1,63 @@
+// Everything worked out -> the pages and files of the site. Pure: the same content gives the same bytes.
+import { fileURLToPath } from "node:url";
+import { assets } from "../../layouts/assets.ts";
+import { BinderIndexPage } from "../../layouts/binder-index.tsx";
+import { LandingPage } from "../../layouts/landing.tsx";
+import { StoreIndexPage } from "../../layouts/store-index.tsx";
+import { binderIndexLeaf } from "../leaves/binder-index.ts";
+import { landingLeaf } from "../leaves/landing.ts";
+import { storeIndexLeaf } from "../leaves/store-index.ts";
+import { storeShop } from "../leaves/store-item.ts";
+import type { SourceFile } from "./content-files.ts";
+import { guidePages } from "./guide-pages.tsx";
+import { pageHtml } from "./page-html.ts";
+import { binderPagesOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
+import type { Asset, Page, Part, Site } from "./site.ts";
+import type { WorkedContent } from "./work-content.ts";
+
+/** Recipes without a worked-out variant are passed over; without a shop there is no page. */
+export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], asked: readonly Part[]): Site {
+  const { shop } = worked;
+  if (!shop) return { pages: [], assets: [] };
+  const made = asked.filter((part) => part !== "guide" || guide.length > 0);
+  const recipes = worked.recipes.flatMap(({ items: [standard, ...others], hash }) =>
+    standard ? [{ variants: [standard, ...others] as Variants, hash }] : [],
+  );
+
+  const pages: Page[] = [];
+  if (made.includes("binder")) {
+    const leaf = binderIndexLeaf(
+      recipes.map(({ variants }) => variants[0]),
+      shop,
+    );
+    pages.push({ path: "binder/index.html", html: pageHtml(<BinderIndexPage leaf={leaf} root="" />) });
+    pages.push(...recipes.flatMap(({ variants, hash }) => binderPagesOf(variants, shop, hash)));
+  }
+  if (made.includes("store")) {
+    const open = storeShop(shop);
+    const items = recipes.map(({ variants, hash }) => ({ item: storeItemOf(variants, shop, hash), hash }));
+    const leaf = storeIndexLeaf(
+      items.map(({ item }) => item),
+      open,
+    );
+    pages.push({ path: "store/index.html", html: pageHtml(<StoreIndexPage leaf={leaf} root="" />) });
+    pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, hash)));
+  }
+  if (made.includes("guide")) pages.push(...guidePages(guide, worked));
+
+  const landing = landingLeaf(shop);
+  const shelves = landing.shelves.filter(({ link }) => made.some((part) => link.path.startsWith(`${part}/`)));
+  pages.push({ path: "index.html", html: pageHtml(<LandingPage leaf={{ ...landing, shelves }} root="" />) });
+  return { pages, assets: ["", ...made].flatMap(assetsOf) };
+}
+
+/** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */
+function assetsOf(part: string): Asset[] {
+  const look = part === "" ? "guide" : part;
+  return assets
+    .filter(({ path }) => !/^assets\/(binder|store|guide)\.css$/.test(path) || path === `assets/${look}.css`)
+    .map(({ path, from }) => ({
+      path: part === "" ? path : `${part}/${path}`,
+      from: fileURLToPath(new URL(`../../${from}`, import.meta.url)),
+    }));
+}

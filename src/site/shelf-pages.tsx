@@ -1,0 +1,46 @@
+// The worked-out variants of one recipe -> its pages on both shelves, made once for the same texts.
+import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
+import { CareCardPage } from "../../layouts/care-card.tsx";
+import { ProductPageView } from "../../layouts/product-page.tsx";
+import type { Item } from "../item/item.ts";
+import { buildSheetLeaf } from "../leaves/build-sheet.ts";
+import { careCardLeaf } from "../leaves/care-card.ts";
+import { buildSheetPath, careCardPath, productPagePath, rootFrom } from "../leaves/paths.ts";
+import { productPageLeaf } from "../leaves/product-page.ts";
+import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
+import type { Shop } from "../yard/yard.ts";
+import { pageHtml } from "./page-html.ts";
+import { hashOf, Remembered } from "./remember.ts";
+import type { Page } from "./site.ts";
+
+/** All variants of one recipe, the standard one first. */
+export type Variants = readonly [Item, ...Item[]];
+
+const binderPages = new Remembered<readonly Page[]>();
+const storePages = new Remembered<readonly Page[]>();
+const storeItems = new Remembered<StoreItem>();
+
+/** `hash` stands for the recipe, the yard and the shop. */
+export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): readonly Page[] =>
+  binderPages.answer(hash, () => {
+    const path = buildSheetPath(variants[0].slug);
+    const leaf = buildSheetLeaf(variants, shop);
+    return [{ path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) }];
+  });
+
+/** What the wall lets through of one recipe. */
+export const storeItemOf = (variants: Variants, shop: Shop, hash: string): StoreItem =>
+  storeItems.answer(hash, () => storeItem(variants, shop.division));
+
+/** From here on the store knows nothing but its own item and its own shop. */
+export const storePagesOf = (item: StoreItem, shop: ReturnType<typeof storeShop>, hash: string): readonly Page[] =>
+  storePages.answer(hashOf(hash, JSON.stringify(shop)), () => {
+    const path = productPagePath(item.slug);
+    const leaf = productPageLeaf(item, shop);
+    const cards = item.variants.map((variant) => {
+      const cardPath = careCardPath(item.slug, variant.slug);
+      const card = careCardLeaf(item, variant, shop);
+      return { path: `store/${cardPath}`, html: pageHtml(<CareCardPage leaf={card} root={rootFrom(cardPath)} />) };
+    });
+    return [{ path: `store/${path}`, html: pageHtml(<ProductPageView leaf={leaf} root={rootFrom(path)} />) }, ...cards];
+  });

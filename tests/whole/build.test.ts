@@ -1,0 +1,256 @@
+// The demo built whole, as a maker builds it: what comes out, that it comes out the same, and that a mistake harms nothing.
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import { join, posix } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { buildInto, bytesIn, copyContent, filesIn, newFolder, pointersIn, root, shopleaf } from "./demo.ts";
+
+const content = join(root, "content");
+let site: string;
+
+beforeAll(() => {
+  site = buildInto(join(newFolder(), "_site"), content);
+});
+
+const recipesIn = (folder: string): string[] => readdirSync(join(folder, "recipes")).filter((n) => n.endsWith(".md"));
+
+describe("what a build leaves", () => {
+  it("a landing page, both shelves and the guide", () => {
+    const files = filesIn(site);
+    for (const file of ["index.html", "binder/index.html", "store/index.html", "guide/index.html"]) {
+      expect(files).toContain(file);
+    }
+  });
+
+  it("for each recipe a build sheet, a product page, and a care card for every finish it is offered in", () => {
+    const files = filesIn(site);
+    const corral = "hose-and-pot-corral";
+    expect(files).toContain(`binder/items/${corral}.html`);
+    expect(files).toContain(`store/goods/${corral}.html`);
+    const offered = shopleaf(["work", join(content, "recipes", `${corral}.md`)]);
+    expect(offered.code).toBe(0);
+    expect(files.filter((file) => file.startsWith("binder/items/")).length).toBe(recipesIn(content).length);
+    expect(files.filter((file) => file.startsWith(`store/care/${corral}/`)).length).toBeGreaterThan(1);
+  });
+
+  it("prints the path of its first page, whole, and nothing else", () => {
+    const out = join(newFolder(), "_site");
+    const told = shopleaf(["build", "--out", out]);
+    expect(told).toEqual({ code: 0, out: `${join(out, "index.html")}\n`, err: "" });
+  });
+
+  it("with --only store: the store, a landing page that leads to nothing else, and no binder", () => {
+    const out = join(newFolder(), "_site");
+    expect(shopleaf(["build", "--out", out, "--only", "store"]).code).toBe(0);
+    expect(existsSync(join(out, "store/index.html"))).toBe(true);
+    expect(existsSync(join(out, "binder"))).toBe(false);
+    expect(deadPointers(out)).toEqual([]);
+  });
+});
+
+/** What pages point at and is not there, or is not relative, or is a folder. */
+function deadPointers(folder: string): string[] {
+  const files = new Set(filesIn(folder));
+  return [...files]
+    .filter((file) => file.endsWith(".html"))
+    .flatMap((file) => {
+      const html = readFileSync(join(folder, file), "utf8");
+      return pointersIn(html).flatMap((to) => {
+        const [path = "", mark] = to.split("#");
+        if (/^(mailto|data):/.test(to)) return [];
+        if (/^([a-z][a-z0-9+.-]*:|\/)/i.test(to)) return [`${file} > ${to}`];
+        const target = path === "" ? file : posix.join(posix.dirname(file), decodeURIComponent(path));
+        if (!files.has(target)) return [`${file} > ${to}`];
+        if (mark && !readFileSync(join(folder, target), "utf8").includes(` id="${mark}"`)) return [`${file} > ${to}`];
+        return [];
+      });
+    });
+}
+
+/** The same for what style sheets ask for. */
+function deadStyles(folder: string): string[] {
+  const files = new Set(filesIn(folder));
+  return [...files]
+    .filter((file) => file.endsWith(".css"))
+    .flatMap((file) =>
+      [...readFileSync(join(folder, file), "utf8").matchAll(/url\(\s*["']?([^"')]+)/g)]
+        .map(([, to]) => posix.join(posix.dirname(file), to ?? ""))
+        .filter((to) => !files.has(to))
+        .map((to) => `${file} > ${to}`),
+    );
+}
+
+describe("pointers", () => {
+  it("there are many of them", () => {
+    const all = filesIn(site).filter((f) => f.endsWith(".html"));
+    expect(all.flatMap((f) => pointersIn(readFileSync(join(site, f), "utf8"))).length).toBeGreaterThan(40);
+  });
+
+  it("all are relative, end in a file name and lead to a file that is there", () => {
+    expect(deadPointers(site)).toEqual([]);
+    expect(deadStyles(site)).toEqual([]);
+  });
+
+  it("each shelf copied away alone still has all it points at", () => {
+    for (const shelf of ["store", "binder"]) {
+      const alone = join(newFolder(), "deep/down", shelf);
+      cpSync(join(site, shelf), alone, { recursive: true });
+      expect(deadPointers(alone)).toEqual([]);
+      expect(deadStyles(alone)).toEqual([]);
+    }
+  });
+
+  it("a page of the site runs no script and may not", () => {
+    for (const file of filesIn(site).filter((name) => name.endsWith(".html"))) {
+      const html = readFileSync(join(site, file), "utf8");
+      expect(html).not.toMatch(/<script|\son[a-z]+="|javascript:/i);
+      expect(html).toMatch(/<meta http-equiv="Content-Security-Policy" content="default-src 'none'/);
+    }
+  });
+});
+
+describe("the same bytes", () => {
+  it("twice from the same content", () => {
+    const again = buildInto(join(newFolder(), "elsewhere"), content);
+    expect(bytesIn(again)).toEqual(bytesIn(site));
+  });
+
+  it("with the recipe and yard files under other names, so read in another order", () => {
+    const copy = copyContent();
+    for (const folder of ["recipes", "yard"]) {
+      const names = readdirSync(join(copy, folder)).sort();
+      names.forEach((name, n) => {
+        renameSync(join(copy, folder, name), join(copy, folder, `${names.length - n}-${name}`));
+      });
+    }
+    const again = buildInto(join(newFolder(), "_site"), copy);
+    expect(bytesIn(again)).toEqual(bytesIn(site));
+  });
+
+  it("with the recipe files written by another editor: carriage returns and a byte order mark", () => {
+    const copy = copyContent();
+    for (const name of recipesIn(copy)) {
+      const file = join(copy, "recipes", name);
+      writeFileSync(file, `\uFEFF${readFileSync(file, "utf8").replaceAll("\n", "\r\n")}`);
+    }
+    expect(bytesIn(buildInto(join(newFolder(), "_site"), copy))).toEqual(bytesIn(site));
+  });
+});
+
+describe("a mistake", () => {
+  /** A good site, then a content folder in which something is wrong. */
+  function afterMistake(spoil: (content: string) => void) {
+    const copy = copyContent();
+    const out = buildInto(join(newFolder(), "_site"), copy);
+    const before = bytesIn(out);
+    spoil(copy);
+    const told = shopleaf(["build", "--content", copy, "--out", out]);
+    expect(bytesIn(out)).toEqual(before);
+    expect(readdirSync(join(out, "..")).sort()).toEqual(["_site"]);
+    return { told, copy };
+  }
+
+  it("in two recipes: both are told with their lines, the code is 1, the last good site stays byte for byte", () => {
+    const { told, copy } = afterMistake((folder) => {
+      for (const name of recipesIn(folder).slice(0, 2)) {
+        const file = join(folder, "recipes", name);
+        writeFileSync(file, readFileSync(file, "utf8").replace(/^overall: .*$/m, "overall: 3/0 x 2x4 x 26"));
+      }
+    });
+    expect(told.code).toBe(1);
+    expect(told.out).toBe("");
+    for (const name of recipesIn(copy).slice(0, 2)) expect(told.err).toMatch(new RegExp(`${name}:\\d+:\\d+  `));
+    expect(told.err).not.toMatch(/\n\s+at /);
+  });
+
+  it("two recipes with one title: each names the other", () => {
+    const { told, copy } = afterMistake((folder) => {
+      const [first = ""] = recipesIn(folder);
+      cpSync(join(folder, "recipes", first), join(folder, "recipes", `copy-of-${first}`));
+    });
+    const [copied = "", first = ""] = [
+      recipesIn(copy).find((n) => n.startsWith("copy-of")),
+      recipesIn(copy).find((n) => recipesIn(copy).includes(`copy-of-${n}`)),
+    ];
+    expect(told.code).toBe(1);
+    expect(told.err).toContain(`${copied}:1:1`);
+    expect(told.err).toContain(`${first}:1:1`);
+    expect(told.err).toContain("the same address");
+  });
+
+  it("a price without a date in the yard", () => {
+    const { told } = afterMistake((folder) => {
+      for (const name of readdirSync(join(folder, "yard"))) {
+        const file = join(folder, "yard", name);
+        writeFileSync(file, readFileSync(file, "utf8").replace(/^\s*priced: .*$/gm, ""));
+      }
+    });
+    expect(told.code).toBe(1);
+    expect(told.err).toMatch(/\.yaml:\d+:\d+ {2}/);
+  });
+
+  it("no recipe at all", () => {
+    const folder = join(newFolder(), "content");
+    mkdirSync(join(folder, "recipes"), { recursive: true });
+    const told = shopleaf(["build", "--content", folder, "--out", join(folder, "../_site")]);
+    expect(told.code).toBe(1);
+    expect(told.err).toContain("There is no recipe in this folder");
+    expect(told.err).toContain('no folder "yard"');
+    expect(existsSync(join(folder, "../_site"))).toBe(false);
+  });
+
+  it("a draft may be broken: it is not built, and `problems` still tells", () => {
+    const copy = copyContent();
+    const [first = ""] = recipesIn(copy);
+    const file = join(copy, "recipes", "half-done.md");
+    const text = readFileSync(join(copy, "recipes", first), "utf8");
+    writeFileSync(
+      file,
+      text.replace(/^title: .*$/m, "title: Half done\ndraft: yes").replace(/^stand:$/m, "stand:\n  odd: 3 nothing"),
+    );
+    const again = buildInto(join(newFolder(), "_site"), copy);
+    expect(bytesIn(again)).toEqual(bytesIn(site));
+    expect(shopleaf(["problems", file]).code).toBe(1);
+  });
+});
+
+describe("hostile words", () => {
+  it("in titles, purposes and prose stay words: no markup, no path out of the site", () => {
+    const copy = copyContent();
+    const [first = ""] = recipesIn(copy);
+    const file = join(copy, "recipes", first);
+    const bad = `<script>alert(1)</script><img src=x onerror=alert(1)>"'&`;
+    const text = readFileSync(file, "utf8")
+      .replace(/^title: .*$/m, `title: '../../${bad.replaceAll("'", "''")}'`)
+      .replace(/^---\n([\s\S]*?)\n---\n/, (all) =>
+        `${all}\n${bad} [a](javascript:alert(1)) ![b](http://x.test/y.png) {{ 7 * 7 }}\n\n`.replace("{{ 7 * 7 }}", ""),
+      );
+    writeFileSync(file, text);
+    const folder = newFolder();
+    buildInto(join(folder, "_site"), copy);
+    expect(readdirSync(folder)).toEqual(["_site"]);
+    for (const name of filesIn(join(folder, "_site"))) {
+      expect(name).toMatch(/^\.shopleaf-site$|^[a-z0-9./-]+$/i);
+      if (!name.endsWith(".html")) continue;
+      const html = readFileSync(join(folder, "_site", name), "utf8");
+      expect(html).not.toMatch(/<script|<img|href="javascript|src="http/i);
+    }
+    expect(deadPointers(join(folder, "_site"))).toEqual([]);
+  });
+});
+
+describe("an output folder that is not a site", () => {
+  it("is refused as a wrong call, and left alone", () => {
+    const folder = newFolder();
+    writeFileSync(join(folder, "letter.txt"), "mine");
+    const told = shopleaf(["build", "--out", folder]);
+    expect(told.code).toBe(2);
+    expect(told.err).toContain("holds other files");
+    expect(readdirSync(folder)).toEqual(["letter.txt"]);
+  });
+
+  it("so is one that holds the content", () => {
+    const copy = copyContent();
+    expect(shopleaf(["build", "--content", copy, "--out", join(copy, "..")]).code).toBe(2);
+    expect(existsSync(join(copy, "recipes"))).toBe(true);
+  });
+});
