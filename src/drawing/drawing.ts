@@ -50,5 +50,7 @@ export type Drawing = {
   readonly height: number;
   /** Paper mm for one inch of the thing; absent where several scales meet. */
   readonly scale?: number;
+  /** Width of wide lines, mm, 0.5 where absent; narrow ones are half as wide. */
+  readonly pen?: number;
   readonly marks: readonly Mark[];
 };

@@ -4,7 +4,7 @@ import type { Division } from "../units/division.ts";
 import { isRounded } from "../units/format-length.ts";
 import { compareLengths, inches, type Length } from "../units/length.ts";
 import { drawDimension } from "./dimensions.ts";
-import type { Drawing, Mark, Paper, Tone } from "./drawing.ts";
+import type { Drawing, Paper, Tone } from "./drawing.ts";
 import { drawSign, legendRows, signOf } from "./fastener-marks.ts";
 import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, reachIn, rightOf } from "./panel-space.ts";
@@ -13,7 +13,7 @@ import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePictu
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth } from "./running-dimensions.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
-import type { Sheet } from "./sheet.ts";
+import { binderSheet, type Sheet } from "./sheet.ts";
 import { drawBlocks } from "./spacer-block.ts";
 
 /** From the outline to the overall sizes' dimension lines, mm. */
@@ -29,7 +29,7 @@ function runningPlaces(panel: Panel, members: readonly Member[], heading: Headin
     .filter((place, i, all) => i === 0 || compareLengths(place, all[i - 1] as Length) !== 0);
 }
 
-export function drawPanel(item: Item, panel: Panel, division: Division, sheet: Sheet): Drawing {
+export function drawPanel(item: Item, panel: Panel, division: Division, sheet: Sheet = binderSheet): Drawing {
   const members = membersOf(item, panel.members);
   const own = new Set(panel.members);
   const view = faceOnView(panel);

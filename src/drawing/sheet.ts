@@ -15,8 +15,9 @@ export const storeSheet: Sheet = { name: "store", width: 150, height: 150, type:
 /** Shown 320 px wide, its type stands 11.4 px high. */
 export const phoneSheet: Sheet = { name: "phone", width: 90, height: 130, type: 3.2 };
 
-/** Line widths on paper, mm, 2:1 of one row of ISO 128-2. */
+/** Wide lines on paper, mm; narrow ones are half as wide (rows of ISO 128-2: 0.5 and 0.25, 0.35 and 0.18, 0.25 and 0.13). */
 export const wide = 0.5;
-export const narrow = 0.25;
+export const narrow = wide / 2;
+export const pictorialPen = (sheet: Sheet): number => (sheet.name === "phone" ? 0.25 : 0.35);
 
 export const mmPerInch = 25.4;

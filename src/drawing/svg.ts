@@ -4,7 +4,7 @@ import type { Element } from "@svgdotjs/svg.js";
 import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Drawing, LineKind, Mark, Paper, Tone } from "./drawing.ts";
-import { narrow, wide } from "./sheet.ts";
+import { wide } from "./sheet.ts";
 import { baseline } from "./text-width.ts";
 
 const ink = "#1f1a17";
@@ -24,13 +24,15 @@ const tones: Readonly<Record<Exclude<Tone["kind"], "coat">, readonly [string, st
 const shadeOfCoat = [1, 0.9, 0.78];
 
 /** ISO 128-2 dashes as multiples of the line width: dashed 12 and 3; long-dashed dotted 24, 3, 0.5 and 3. */
-const lines: Readonly<Record<LineKind, { readonly width: number; readonly colour: string; readonly dash?: string }>> = {
-  light: { width: narrow, colour: "#6f6862" },
-  hidden: { width: narrow, colour: ink, dash: "3 0.75" },
-  path: { width: narrow, colour: "#6f6862", dash: "6 0.75 0.13 0.75" },
-  dimension: { width: narrow, colour: ink },
-  visible: { width: wide, colour: ink },
-  strong: { width: wide, colour: ink },
+const lines: Readonly<
+  Record<LineKind, { readonly wide: boolean; readonly colour: string; readonly dash?: readonly number[] }>
+> = {
+  light: { wide: false, colour: "#6f6862" },
+  hidden: { wide: false, colour: ink, dash: [12, 3] },
+  path: { wide: false, colour: "#6f6862", dash: [24, 3, 0.5, 3] },
+  dimension: { wide: false, colour: ink },
+  visible: { wide: true, colour: ink },
+  strong: { wide: true, colour: ink },
 };
 const lineOrder: readonly LineKind[] = ["light", "path", "hidden", "dimension", "visible", "strong"];
 
@@ -97,6 +99,7 @@ export function formatSvg(drawing: Drawing): string {
   });
   root.element("title").words(drawing.title).attr("id", `${drawing.id}-t`);
   root.element("desc").words(drawing.description).attr("id", `${drawing.id}-d`);
+  const pen = drawing.pen ?? wide;
   const path = (d: string, look: Readonly<Record<string, string | number>>): void => {
     if (d !== "") root.element("path").attr({ d, ...look });
   };
@@ -108,13 +111,16 @@ export function formatSvg(drawing: Drawing): string {
       .filter((mark) => mark.line === kind)
       .flatMap((mark) => mark.chains.map((chain) => chainPath(chain, false)))
       .join("");
+    const width = look.wide ? pen : pen / 2;
     path(d, {
       class: named(kind),
       fill: "none",
       stroke: look.colour,
-      "stroke-width": look.width,
+      "stroke-width": mm(width),
       "stroke-linejoin": "round",
-      ...(look.dash === undefined ? { "stroke-linecap": "round" } : { "stroke-dasharray": look.dash }),
+      ...(look.dash === undefined
+        ? { "stroke-linecap": "round" }
+        : { "stroke-dasharray": look.dash.map((part) => mm(part * width)).join(" ") }),
     });
   }
   const solid = [
@@ -127,7 +133,7 @@ export function formatSvg(drawing: Drawing): string {
     class: "d-balloon",
     fill: ground,
     stroke: ink,
-    "stroke-width": narrow,
+    "stroke-width": mm(pen / 2),
   });
   drawTexts(drawing.marks, root);
   return `${root.node.outerHTML}\n`;
