@@ -8,7 +8,7 @@ import { checkShape, type Placed } from "../problems/tree-shape.ts";
 import { entriesUnder, type TreeEntry } from "../problems/yaml-tree.ts";
 import { type Exact, zero } from "../units/length.ts";
 import { woodDensity } from "./density.ts";
-import { dressedSize, isNominal, knownNominals, type Sawn } from "./dressed-sizes.ts";
+import { dressedSize, dryMoisture, isNominal, knownNominals, type Sawn } from "./dressed-sizes.ts";
 import {
   type Problems,
   parseDate,
@@ -44,6 +44,8 @@ export function readBoard(
       }),
     );
   const moisture = parsePlain("moisture", f.moisture, 0, 200, problems);
+  if (moisture !== undefined && moisture > dryMoisture && f.sawn?.text !== "green" && !f.measured && !f.size)
+    problems.push(problem("yard-not-dry", f.moisture.at, { name: entry.key.text, moisture, most: dryMoisture }));
   const nominal = f.nominal ?? (isNominal(entry.key.text) ? entry.key : undefined);
   const size = readSize(entry.key, f, nominal, problems);
   const lengths = readLengths(entry, f, pricedInFile, problems);

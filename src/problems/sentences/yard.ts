@@ -54,6 +54,12 @@ export const yardSentences = {
     ...optional(f.nearest),
     mend: 'Correct the name, or add a line "size: thickness x width" with what the seller states.',
   }),
+  "yard-not-dry": (f: { name: string; moisture: number; most: number }) => ({
+    says: `"${f.name}" has ${f.moisture} % moisture, but its size is that of a dry board, which has at most ${f.most} %.`,
+    found: `${f.moisture}`,
+    expected: `at most ${f.most}, or a green board's size`,
+    mend: 'Add a line "sawn: green", or measure the batch and add "measured: thickness x width".',
+  }),
   "yard-no-size": (f: { name: string }) => ({
     says: `"${f.name}" has no size: its name is not a nominal section.`,
     expected: '"size", "measured" or "nominal"',
