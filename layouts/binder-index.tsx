@@ -1,0 +1,36 @@
+// Binder index -> the binder's first page.
+import type { VNode } from "preact";
+import type { BinderIndex } from "../src/leaves/binder-index.ts";
+import { Page } from "./parts/page.tsx";
+
+export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: string }): VNode => (
+  <Page
+    root={root}
+    look="binder"
+    title={leaf.title}
+    description={leaf.description}
+    name={leaf.shopName}
+    notice={leaf.notice}
+  >
+    <section class="sheet" aria-labelledby="title">
+      <h1 id="title">{leaf.title}</h1>
+      <p class="intro">{leaf.description} Private: prices, packing and notes are in it.</p>
+      <ul class="sheets">
+        {leaf.sheets.map((sheet) => (
+          <li>
+            <h2>
+              <a href={`${root}${sheet.link.path}`}>{sheet.link.text}</a>
+            </h2>
+            <p>
+              {sheet.sizes}, {sheet.weight}, {sheet.pieces} pieces
+            </p>
+            <p class="note">
+              {sheet.line ? `${sheet.line}: ` : ""}
+              {sheet.variants}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  </Page>
+);

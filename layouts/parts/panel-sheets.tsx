@@ -1,0 +1,26 @@
+// Panels with their drawings, spacer blocks and proof numbers.
+import type { VNode } from "preact";
+import type { Fact } from "../../src/leaves/leaf.ts";
+import type { PanelSheet } from "../../src/leaves/panels-sheet.ts";
+import { Facts } from "./facts.tsx";
+import { Figure } from "./figure.tsx";
+
+export const PanelSheets = ({ of, spacers }: { of: readonly PanelSheet[]; spacers: readonly Fact[] }): VNode => (
+  <>
+    {of.length === 0 ? <p>It has no panels: its pieces are put together where they stand.</p> : null}
+    {of.map((panel) => (
+      <article class="panel">
+        <h3>{panel.name}</h3>
+        <p>{panel.times}</p>
+        <Facts of={panel.facts} />
+        <Figure of={panel.picture} name="panel-drawing" />
+      </article>
+    ))}
+    {spacers.length === 0 ? null : (
+      <>
+        <h3>Spacers for standing it up</h3>
+        <Facts of={spacers} />
+      </>
+    )}
+  </>
+);

@@ -1,0 +1,43 @@
+// Worked-out item -> the tools it takes, in the order they are first picked up.
+import type { Item } from "../item/item.ts";
+import { coatingOperations, cuttingOperations, type Operation, stepOperations } from "./operations.ts";
+
+const toolsFor: Partial<Record<Operation, readonly string[]>> = {
+  rip: ["table saw with guard and riving knife", "push stick"],
+  plane: ["thickness planer"],
+  crosscut: ["crosscut saw with a stop block"],
+  bore: ["clamps"],
+  notch: ["fine saw and chisel"],
+  sand: ["sanding block or sander", "dust mask"],
+  "pocket holes": ["pocket-hole jig with its bit and collar", "clamps"],
+  "lead holes": ["drill with lead-hole bits", "clamps"],
+  "drive nails": ["hammer"],
+  glue: ["clamps"],
+  coat: ["brushes or rags"],
+  "coat with drying oil": ["lidded metal can for rags"],
+};
+
+const always = ["tape and pencil", "square", "safety glasses", "ear muffs"] as const;
+
+export type Tools = {
+  readonly names: readonly string[];
+  /** Bits that fit the heads of the screws used, and diameters in inches of the holes bored. */
+  readonly drivers: readonly string[];
+  readonly bores: readonly number[];
+};
+
+/** Every tool once, for all variants given (the standard one first). */
+export function toolsOf(variants: readonly [Item, ...Item[]]): Tools {
+  const [item] = variants;
+  const steps = item.sections.flatMap((section) =>
+    section.steps.flatMap((step) => stepOperations(step, item, section.makes !== undefined)),
+  );
+  const operations = [...cuttingOperations(item), ...steps, ...coatingOperations(variants)];
+  const holes = item.pieces.flatMap((piece) => piece.cuts.flatMap((cut) => (cut.kind === "hole" ? [cut.across] : [])));
+  const screws = item.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener));
+  return {
+    names: [...new Set([...always, ...operations.flatMap((operation) => toolsFor[operation] ?? [])])],
+    drivers: [...new Set(screws.map(({ driver }) => driver).filter((driver) => driver !== ""))].sort(),
+    bores: [...new Set(holes)].sort((a, b) => a - b),
+  };
+}

@@ -1,0 +1,111 @@
+// Worked-out item -> what to buy: whole boards, packs of fasteners, tins of finish and fittings, with dated prices.
+import type { Item } from "../item/item.ts";
+import { type Exact, exact, zero } from "../units/length.ts";
+import type { Board, BoardLength, Fastener, Finish, Fitting } from "../yard/yard.ts";
+import { type PlannedBoard, planBoards } from "./board-plan.ts";
+
+export type YardList = {
+  /** Boards to buy, like ones together; and which pieces come out of which board. */
+  readonly boards: readonly {
+    readonly board: Board;
+    readonly stock: BoardLength;
+    readonly count: number;
+    readonly cost: Exact;
+  }[];
+  readonly plan: readonly PlannedBoard[];
+  /** Packs are whole; `count` is what the item takes. */
+  readonly fasteners: readonly {
+    readonly fastener: Fastener;
+    readonly count: number;
+    readonly packs: number;
+    readonly cost: Exact;
+  }[];
+  /** Tins are whole; `gallons` is what all the coats take. */
+  readonly finishes: readonly {
+    readonly finish: Finish;
+    readonly coats: number;
+    readonly gallons: number;
+    readonly tins: number;
+    readonly cost: Exact;
+  }[];
+  readonly fittings: readonly { readonly fitting: Fitting; readonly count: number; readonly cost: Exact }[];
+  /** Names of the glues used; the yard has no price for them. An unnamed one is "wood glue". */
+  readonly glues: readonly string[];
+  /** Dollars for all of the above as bought, whole boards, packs and tins. */
+  readonly cost: Exact;
+  /** Every date on which one of these prices was seen, oldest first. */
+  readonly priced: readonly string[];
+};
+
+/** What this variant of the item takes, bought for one of it. */
+export function yardList(item: Item, kerf: Exact): YardList {
+  const plan = planBoards(item.pieces, kerf);
+  const boards = groupBoards(plan);
+  const fasteners = countFasteners(item);
+  const finishes = countTins(item);
+  const fittings = countFittings(item);
+  const lines = [...boards, ...fasteners, ...finishes, ...fittings];
+  const dates = [
+    ...boards.map(({ stock }) => stock.priced),
+    ...fasteners.map(({ fastener }) => fastener.pack.priced),
+    ...finishes.map(({ finish }) => finish.tin.priced),
+    ...fittings.map(({ fitting }) => fitting.priced),
+  ];
+  return {
+    boards,
+    plan,
+    fasteners,
+    finishes,
+    fittings,
+    glues: [
+      ...new Set(item.joins.filter((join) => join.ways.includes("glue")).map((join) => join.glue ?? "wood glue")),
+    ].sort(),
+    cost: lines.reduce((sum, line) => sum.add(line.cost), zero),
+    priced: [...new Set(dates)].sort(),
+  };
+}
+
+function groupBoards(plan: readonly PlannedBoard[]): YardList["boards"] {
+  const lines = new Map<string, YardList["boards"][number]>();
+  for (const { board, stock } of plan) {
+    const key = `${board.name} ${stock.length.toFraction()}`;
+    const count = (lines.get(key)?.count ?? 0) + 1;
+    lines.set(key, { board, stock, count, cost: stock.price.mul(count) });
+  }
+  return [...lines.values()];
+}
+
+function countFasteners(item: Item): YardList["fasteners"] {
+  const counts = new Map<string, { fastener: Fastener; count: number }>();
+  for (const { fastener } of item.joins.flatMap((join) => join.driven)) {
+    counts.set(fastener.name, { fastener, count: (counts.get(fastener.name)?.count ?? 0) + 1 });
+  }
+  return [...counts.values()].map(({ fastener, count }) => {
+    const packs = Math.ceil(count / fastener.pack.count);
+    return { fastener, count, packs, cost: fastener.pack.price.mul(packs) };
+  });
+}
+
+function countTins(item: Item): YardList["finishes"] {
+  const needs = new Map<string, { finish: Finish; coats: number; gallons: number }>();
+  for (const { finish, coats, gallons } of item.variant.finish) {
+    const sofar = needs.get(finish.name);
+    needs.set(finish.name, {
+      finish,
+      coats: Math.max(coats, sofar?.coats ?? 0),
+      gallons: gallons + (sofar?.gallons ?? 0),
+    });
+  }
+  return [...needs.values()].map((need) => {
+    const tins = Math.ceil(need.gallons / need.finish.tin.gallons.valueOf());
+    return { ...need, tins, cost: need.finish.tin.price.mul(tins) };
+  });
+}
+
+function countFittings(item: Item): YardList["fittings"] {
+  const counts = new Map<string, { fitting: Fitting; count: number }>();
+  for (const { fitting, count } of item.fittings) {
+    counts.set(fitting.name, { fitting, count: (counts.get(fitting.name)?.count ?? 0) + count });
+  }
+  return [...counts.values()].map(({ fitting, count }) => ({ fitting, count, cost: fitting.price.mul(exact(count)) }));
+}

@@ -1,0 +1,40 @@
+// Worked-out items -> the binder's first page: every build sheet with what one needs to find it by.
+import type { Item } from "../item/item.ts";
+import type { Shop } from "../yard/yard.ts";
+import { binderEdition, threeSizes } from "./edition.ts";
+import type { Link } from "./leaf.ts";
+import { buildSheetPath } from "./paths.ts";
+
+export type BinderIndex = {
+  readonly title: string;
+  readonly description: string;
+  readonly shopName: string;
+  readonly notice?: string;
+  readonly sheets: readonly {
+    readonly link: Link;
+    readonly line: string;
+    readonly sizes: string;
+    readonly weight: string;
+    readonly pieces: string;
+    readonly variants: string;
+  }[];
+};
+
+/** One line for each item, given by its standard variant. */
+export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex {
+  const edition = binderEdition(shop.division);
+  return {
+    title: "Binder",
+    description: `Build sheets of ${shop.name}.`,
+    shopName: shop.name,
+    ...(shop.notice === undefined ? {} : { notice: shop.notice }),
+    sheets: items.map((item) => ({
+      link: { path: buildSheetPath(item.slug), text: item.title },
+      line: item.line ?? "",
+      sizes: threeSizes([item.overall.width, item.overall.depth, item.overall.height], shop.division),
+      weight: edition.weight(item.weight),
+      pieces: String(item.members.length),
+      variants: item.variants.map(({ name }) => name).join(", "),
+    })),
+  };
+}

@@ -1,0 +1,108 @@
+// All variants of one item, worked out -> the build sheet of the binder, every figure already text. Private.
+import { drawExploded } from "../drawing/exploded-view.ts";
+import { drawPiece } from "../drawing/piece-drawing.ts";
+import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
+import { cuttingOperations, placingOperations } from "../findings/operations.ts";
+import { toolsOf } from "../findings/tools.ts";
+import { yardList } from "../findings/yard-list.ts";
+import type { Item } from "../item/item.ts";
+import { hazardClasses } from "../recipe/recipe.ts";
+import type { Shop } from "../yard/yard.ts";
+import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
+import { binderEdition, setFractions, threeSizes } from "./edition.ts";
+import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
+import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
+import { type PanelSheet, panelsSheet, spacers } from "./panels-sheet.ts";
+import { indexPath } from "./paths.ts";
+import { pictureOf } from "./picture.ts";
+import { piecesTable } from "./pieces-table.ts";
+import { proseBlock } from "./prose.ts";
+import { type StepSection, stepsSheet } from "./steps-sheet.ts";
+import { unfinishedNotice } from "./unfinished.ts";
+import { type Bought, type YardSheet, yardSheet } from "./yard-sheet.ts";
+
+export type BuildSheet = {
+  readonly title: string;
+  readonly description: string;
+  readonly shopName: string;
+  readonly notice?: string;
+  readonly line?: string;
+  readonly home: Link;
+  readonly facts: readonly Fact[];
+  readonly intro: readonly Markup[];
+  readonly unfinished?: Notice;
+  readonly useCautions: readonly CautionText[];
+  readonly exploded: Picture;
+  readonly pieces: Table;
+  readonly tools: readonly string[];
+  readonly yard: YardSheet;
+  readonly cutting: CuttingSheet;
+  readonly cuttingCautions: readonly CautionText[];
+  readonly pieceDrawings: readonly Picture[];
+  readonly panels: readonly PanelSheet[];
+  /** Spacer blocks used while it is stood up. */
+  readonly spacers: readonly Fact[];
+  readonly sections: readonly StepSection[];
+  readonly finish: FinishSheet;
+  readonly placingCautions: readonly CautionText[];
+  readonly notes?: string;
+};
+
+export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop): BuildSheet {
+  const [item] = variants;
+  const edition = binderEdition(shop.division);
+  const bought = variants.map((one): Bought => ({ item: one, list: yardList(one, shop.kerf) })) as [
+    Bought,
+    ...Bought[],
+  ];
+  const bare = variants.filter((one) => one.variant.unfinished).map((one) => one.variant.name);
+  return {
+    title: item.title,
+    description: `Build sheet of the ${item.title.toLowerCase()}: pieces, yard list, cutting, panels, steps and finish.`,
+    shopName: shop.name,
+    ...(shop.notice === undefined ? {} : { notice: shop.notice }),
+    ...(item.line === undefined ? {} : { line: item.line }),
+    home: { path: indexPath, text: "Binder" },
+    facts: factsOf(variants, shop),
+    intro: item.intro.map((prose) => proseBlock(prose, edition.figure)),
+    ...(bare.length === 0
+      ? {}
+      : { unfinished: { ...unfinishedNotice, title: `${unfinishedNotice.title}: ${bare.join(", ")}` } }),
+    useCautions: cautionsForUse(item.classes),
+    exploded: pictureOf(drawExploded(item)),
+    pieces: piecesTable(item, edition.bare),
+    tools: toolTexts(variants, edition.length),
+    yard: yardSheet(bought, edition.bare),
+    cutting: cuttingSheet(item.slug, bought[0].list.plan, shop.kerf, edition.bare),
+    cuttingCautions: cautionsFor(cuttingOperations(item)),
+    pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division))),
+    panels: panelsSheet(item, shop.division, edition.length),
+    spacers: spacers(item, edition.length),
+    sections: stepsSheet(item, edition),
+    finish: finishSheet(variants, edition),
+    placingCautions: cautionsFor(placingOperations(item)),
+    ...(item.notes === undefined ? {} : { notes: item.notes }),
+  };
+}
+
+function factsOf(variants: readonly [Item, ...Item[]], shop: Shop): Fact[] {
+  const [item] = variants;
+  const { width, depth, height } = item.overall;
+  const edition = binderEdition(shop.division);
+  return [
+    { name: "Width × depth × height", value: threeSizes([width, depth, height], shop.division) },
+    { name: "Weight", value: `${edition.weight(item.weight)}, of it wood ${edition.weight(item.woodWeight)}` },
+    { name: "Pieces", value: `${item.members.length}, of ${item.pieces.length} kinds` },
+    { name: "Variants", value: variants.map((one) => one.variant.name).join(", ") },
+    { name: "Use", value: item.classes.map((one) => hazardClasses[one]).join("; ") || "not stated" },
+  ];
+}
+
+function toolTexts(variants: readonly [Item, ...Item[]], length: (inches: number) => string): string[] {
+  const tools = toolsOf(variants);
+  return [
+    ...tools.names,
+    ...tools.drivers.map((driver) => `driver, ${driver}`),
+    ...tools.bores.map((across) => setFractions(`bit ${length(across)}`)),
+  ];
+}

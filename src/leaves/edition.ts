@@ -1,0 +1,63 @@
+// Worked-out figures -> text as one edition prints them: inches for the binder, inches with metric for the buyer.
+import type { Figure } from "../item/item.ts";
+import { formatArea, formatAreaMetric } from "../units/area.ts";
+import type { Division } from "../units/division.ts";
+import { formatBoth, formatLength, formatWithUnit } from "../units/format-length.ts";
+import type { Length } from "../units/length.ts";
+import { formatPounds, formatPoundsAndKilograms } from "../units/mass.ts";
+
+export type Edition = {
+  readonly length: (length: Length) => string;
+  readonly weight: (pounds: number) => string;
+  readonly area: (squareInches: number) => string;
+  readonly figure: (figure: Figure) => string;
+};
+
+/** `17 9/16` -> `17 9⁄16`: a fraction slash, and a space that does not break before it. */
+export const setFractions = (text: string): string =>
+  text.replace(/(\d) (\d+)\/(\d+)/g, "$1\u00a0$2\u2044$3").replace(/(\d)\/(\d)/g, "$1\u2044$2");
+
+/** For the bench: the maker's division, without a unit in tables (`bare`), with it in running text. */
+export function binderEdition(division: Division): Edition & { readonly bare: (length: Length) => string } {
+  return {
+    bare: (length) => setFractions(formatLength(length, division)),
+    ...edition((length) => setFractions(formatWithUnit(length, division)), formatPounds, formatArea),
+  };
+}
+
+/** For the buyer: both systems, each from the model. */
+export const storeEdition = (division: Division): Edition =>
+  edition(
+    (length) => setFractions(formatBoth(length, division)),
+    formatPoundsAndKilograms,
+    (area) => `${formatArea(area)} (${formatAreaMetric(area)})`,
+  );
+
+const edition = (length: Edition["length"], weight: Edition["weight"], area: Edition["area"]): Edition => ({
+  length,
+  weight,
+  area,
+  figure: (figure) => {
+    switch (figure.kind) {
+      case "length":
+        return length(figure.value);
+      case "weight":
+        return weight(figure.pounds);
+      case "area":
+        return area(figure.squareInches);
+      case "angle":
+        return `${rounded(figure.degrees, 1)}°`;
+      case "number":
+        return rounded(figure.value.valueOf(), 3);
+    }
+  },
+});
+
+const rounded = (value: number, places: number): string => String(Number(value.toFixed(places)));
+
+/** `30 × 18 × 26 in`, each length in the same unit. */
+export const threeSizes = (sizes: readonly Length[], division: Division): string =>
+  `${sizes.map((size) => setFractions(formatLength(size, division))).join(" × ")} ${division.unit}`;
+
+/** A small change of size, too fine for a tape: `0.02 in (0.5 mm)`. */
+export const smallChange = (inches: number): string => `${rounded(inches, 2)} in (${rounded(inches * 25.4, 1)} mm)`;

@@ -1,0 +1,57 @@
+// Variants -> the finish schedule: what goes on what, how much of it, and how long it dries.
+import { cautionsFor } from "../findings/cautions.ts";
+import { coatingOperations } from "../findings/operations.ts";
+import type { Item, Variant } from "../item/item.ts";
+import type { Edition } from "./edition.ts";
+import type { CautionText, Notice, Table } from "./leaf.ts";
+import { unfinishedNotice } from "./unfinished.ts";
+import { fluidOunces } from "./yard-sheet.ts";
+
+export type FinishSheet = {
+  readonly schemes: readonly {
+    readonly name: string;
+    readonly table?: Table;
+    readonly methods: readonly string[];
+    readonly unfinished?: Notice;
+  }[];
+  readonly cautions: readonly CautionText[];
+};
+
+export const finishSheet = (variants: readonly Item[], edition: Edition): FinishSheet => ({
+  schemes: variants.map((item) => ({
+    name: item.variant.name,
+    ...(item.variant.finish.length === 0 ? {} : { table: coatsTable(item, edition) }),
+    methods: [...new Set(item.variant.finish.map(({ finish }) => `${capital(finish.name)}: ${finish.method}`))],
+    ...(item.variant.unfinished ? { unfinished: unfinishedNotice } : {}),
+  })),
+  cautions: cautionsFor(coatingOperations(variants)),
+});
+
+const coatsTable = (item: Item, edition: Edition): Table => ({
+  caption: `Coats, ${item.variant.name}`,
+  heads: ["Finish", "Coats", "On", "Area", "Takes", "Between coats", "Before use"],
+  rows: item.variant.finish.map((coat) => [
+    coat.finish.name,
+    String(coat.coats),
+    coatedText(item, coat),
+    edition.area(coat.area),
+    fluidOunces(coat.gallons),
+    `${coat.finish.recoatHours} h`,
+    `${coat.finish.cureHours} h`,
+  ]),
+});
+
+/** "everything", or the marks and how many of each. */
+function coatedText(item: Item, coat: Variant["finish"][number]): string {
+  if (coat.members.length === item.members.length) return "everything";
+  const coated = new Set(coat.members);
+  return item.pieces
+    .map((piece) => ({ piece, count: piece.members.filter((id) => coated.has(id)).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ piece, count }) =>
+      count === piece.count ? `all ${piece.mark}` : `${count} of ${piece.count} ${piece.mark}`,
+    )
+    .join(", ");
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,10 @@
+// Leaf -> where it stands, counted from the root of its shelf.
+
+/** Folders keep slugs from meeting file names of the shelf itself; both parts of a care card's path are kebab case. */
+export const buildSheetPath = (slug: string): string => `items/${slug}.html`;
+export const productPagePath = (slug: string): string => `goods/${slug}.html`;
+export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
+export const indexPath = "index.html";
+
+/** "../" for each folder between a path and its shelf's root. */
+export const rootFrom = (path: string): string => "../".repeat(path.split("/").length - 1);

@@ -1,0 +1,100 @@
+// Store item -> product page: what the buyer sees and needs to know, every figure already text.
+import { cautionsForUse } from "../findings/cautions.ts";
+import { smallChange, storeEdition } from "./edition.ts";
+import type { CautionText, Fact, Link, Markup, Notice, Picture } from "./leaf.ts";
+import { careCardPath, indexPath } from "./paths.ts";
+import { pictureOf } from "./picture.ts";
+import { proseBlock, proseText } from "./prose.ts";
+import type { StoreItem, StoreShop, StoreVariant } from "./store-item.ts";
+import { unfinishedNotice } from "./unfinished.ts";
+import { madeFor, notMadeFor } from "./uses.ts";
+
+export type ProductPage = {
+  readonly title: string;
+  /** For search and link previews, one line. */
+  readonly description: string;
+  readonly shop: StoreShop;
+  readonly line?: string;
+  readonly purpose?: string;
+  readonly intro: readonly Markup[];
+  readonly view: Picture;
+  readonly measured: Picture;
+  /** Says that the pictures are drawings. */
+  readonly pictureNote: string;
+  readonly sizes: readonly Fact[];
+  readonly wood: readonly string[];
+  readonly included: readonly string[];
+  readonly finishes: readonly Finish[];
+  readonly madeFor: readonly string[];
+  readonly notMadeFor: readonly string[];
+  readonly overTime: readonly string[];
+  readonly cautions: readonly CautionText[];
+  readonly ordering: string;
+  readonly home: Link;
+};
+
+type Finish = {
+  readonly name: string;
+  readonly standard: boolean;
+  /** "two coats of white water-based paint", each on its own line. */
+  readonly coats: readonly string[];
+  readonly picture: Picture;
+  readonly unfinished?: Notice;
+  readonly care: Link;
+};
+
+export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
+  const edition = storeEdition(shop.division);
+  const { width, depth, height } = item.overall;
+  const [standard] = item.variants;
+  const sizes = [
+    { name: "Width", value: edition.length(width) },
+    { name: "Depth", value: edition.length(depth) },
+    { name: "Height", value: edition.length(height) },
+    { name: "Weight", value: `about ${edition.weight(standard.weight)}` },
+  ];
+  return {
+    title: item.title,
+    description: item.purpose ?? item.intro.map((prose) => proseText(prose, edition.figure)).join(" "),
+    shop,
+    ...(item.line === undefined ? {} : { line: item.line }),
+    ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
+    intro: item.intro.map((prose) => proseBlock(prose, edition.figure)),
+    view: pictureOf(standard.view),
+    measured: pictureOf(item.measured),
+    pictureNote:
+      "Drawn from the measurements it is built to. A drawing, not a photograph: grain and colour of the wood differ.",
+    sizes,
+    wood: item.woods,
+    included: item.fittings.map(({ words, count }) => (count === 1 ? words : `${count} × ${words}`)),
+    finishes: item.variants.map((variant) => finishOf(item, variant, variant === standard)),
+    madeFor: madeFor(item.classes),
+    notMadeFor: notMadeFor(item.classes),
+    overTime: overTime(item, edition.length),
+    cautions: cautionsForUse(item.classes),
+    ordering: shop.ordering,
+    home: { path: indexPath, text: shop.name },
+  };
+}
+
+const finishOf = (item: StoreItem, variant: StoreVariant, standard: boolean): Finish => ({
+  name: variant.name,
+  standard,
+  coats: variant.coats.map(({ words, coats }) => `${coats === 1 ? "one coat" : `${coats} coats`} of ${words}`),
+  picture: pictureOf(variant.view),
+  ...(variant.unfinished ? { unfinished: unfinishedNotice } : {}),
+  care: { path: careCardPath(item.slug, variant.slug), text: `Care card: ${variant.name}` },
+});
+
+function overTime(item: StoreItem, length: (inches: StoreItem["overall"]["width"]) => string): string[] {
+  const swelling =
+    item.swell === undefined
+      ? []
+      : [
+          `Wood swells when it is wet and shrinks when it is dry. Its widest board, ${length(item.swell.width)}, changes by about ${smallChange(item.swell.change)} over a year outdoors; the gaps close and open by as much.`,
+        ];
+  const bare = item.variants.some((variant) => variant.unfinished)
+    ? ["Bare wood in the open turns silver grey, sooner on the side that gets the sun and the rain."]
+    : [];
+  return [...swelling, ...bare];
+}

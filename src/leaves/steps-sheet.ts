@@ -1,0 +1,67 @@
+// Worked-out sections -> numbered steps as they are read at the bench, each with its picture, pieces, fasteners and cautions.
+import { drawStep } from "../drawing/step-picture.ts";
+import { cautionsFor } from "../findings/cautions.ts";
+import { stepOperations } from "../findings/operations.ts";
+import type { Item, WorkedSection, WorkedStep } from "../item/item.ts";
+import type { Edition } from "./edition.ts";
+import type { CautionText, Markup, Picture } from "./leaf.ts";
+import { pictureOf } from "./picture.ts";
+import { proseBlock, proseLine } from "./prose.ts";
+
+export type StepSection = {
+  readonly heading: Markup;
+  /** "Make it twice.", where the section builds a panel more than once. */
+  readonly times?: string;
+  readonly steps: readonly StepText[];
+  /** Private notes of the shop. */
+  readonly notes: readonly Markup[];
+};
+
+export type StepText = {
+  readonly number: string;
+  readonly text: Markup;
+  /** "2 × A", by mark. */
+  readonly pieces: readonly string[];
+  /** "24 × pocket screw No. 6 x 1". */
+  readonly fasteners: readonly string[];
+  readonly picture?: Picture;
+  readonly checks: readonly Markup[];
+  /** The maker's own words, then the usual ones that this step's work calls for. */
+  readonly words: readonly Markup[];
+  readonly cautions: readonly CautionText[];
+};
+
+export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
+  item.sections.map((section) => ({
+    heading: proseLine(section.heading, edition.figure),
+    ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times} of it, all steps.` } : {}),
+    steps: section.steps.map((step) => stepText(item, section, step, edition)),
+    notes: section.notes.map((note) => proseBlock(note, edition.figure)),
+  }));
+
+function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): StepText {
+  const blocks = (all: WorkedStep["checks"]): Markup[] => all.map((one) => proseLine(one, edition.figure));
+  return {
+    number: String(step.number),
+    text: proseLine(step.text, edition.figure),
+    pieces: countNames(step.shown.map((id) => markOf(item, id))),
+    fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener.name))),
+    ...(step.shown.length + step.there.length === 0 ? {} : { picture: pictureOf(drawStep(item, step)) }),
+    checks: blocks(step.checks),
+    words: blocks(step.cautions),
+    cautions: cautionsFor(stepOperations(step, item, section.makes !== undefined)),
+  };
+}
+
+function markOf(item: Item, id: string): string {
+  const member = item.members.find((one) => one.id === id);
+  if (!member) throw new Error(`step names a member that is not there: ${id}`);
+  return member.mark;
+}
+
+/** "2 × A", "3 × B", in the order of their names. */
+function countNames(names: readonly string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].sort(([a], [b]) => (a < b ? -1 : 1)).map(([name, count]) => `${count} × ${name}`);
+}

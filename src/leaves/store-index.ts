@@ -1,0 +1,49 @@
+// Store items -> the store's front page: goods by line, each with its drawing and sizes.
+import { setFractions, threeSizes } from "./edition.ts";
+import type { Link, Picture } from "./leaf.ts";
+import { productPagePath } from "./paths.ts";
+import { pictureOf } from "./picture.ts";
+import type { StoreItem, StoreShop } from "./store-item.ts";
+
+export type StoreIndex = {
+  readonly title: string;
+  readonly description: string;
+  readonly shop: StoreShop;
+  readonly lines: readonly { readonly name: string; readonly goods: readonly Good[] }[];
+};
+
+type Good = {
+  readonly link: Link;
+  readonly picture: Picture;
+  readonly purpose?: string;
+  readonly inch: string;
+  readonly metric: string;
+  readonly finishes: string;
+};
+
+/** Goods of no line stand together under "Goods". Lines and goods keep the order they come in. */
+export function storeIndexLeaf(items: readonly StoreItem[], shop: StoreShop): StoreIndex {
+  const names = [...new Set(items.map((item) => item.line ?? "Goods"))];
+  return {
+    title: shop.name,
+    description: shop.tagline,
+    shop,
+    lines: names.map((name) => ({
+      name,
+      goods: items.filter((item) => (item.line ?? "Goods") === name).map((item) => good(item, shop)),
+    })),
+  };
+}
+
+function good(item: StoreItem, shop: StoreShop): Good {
+  const sizes = [item.overall.width, item.overall.depth, item.overall.height];
+  const inch = shop.division.unit === "in" ? shop.division : ({ unit: "in", per: 16 } as const);
+  return {
+    link: { path: productPagePath(item.slug), text: item.title },
+    picture: pictureOf(item.variants[0].view),
+    ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
+    inch: setFractions(threeSizes(sizes, inch)),
+    metric: threeSizes(sizes, { unit: "mm" }),
+    finishes: item.variants.map((variant) => variant.name).join(", "),
+  };
+}

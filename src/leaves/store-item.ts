@@ -1,0 +1,98 @@
+// Worked-out variants -> what the store may know of an item. The wall: leaves of the store take this and never an Item.
+
+import { drawCoatedView } from "../drawing/coated-view.ts";
+import type { Drawing } from "../drawing/drawing.ts";
+import { drawMeasuredView } from "../drawing/measured-view.ts";
+import { movementOf } from "../findings/movement.ts";
+import type { Item, WorkedProse } from "../item/item.ts";
+import type { HazardClass } from "../recipe/recipe.ts";
+import type { Division } from "../units/division.ts";
+import type { Length } from "../units/length.ts";
+import type { Shop } from "../yard/yard.ts";
+
+/** The shop as it shows itself: no wage, no notes. */
+export type StoreShop = Pick<
+  Shop,
+  "name" | "tagline" | "notice" | "place" | "contact" | "ordering" | "careNote" | "division"
+>;
+
+export type StoreCoat = {
+  readonly words: string;
+  readonly colour: string;
+  readonly coats: number;
+  readonly care: string;
+};
+
+export type StoreVariant = {
+  readonly slug: string;
+  readonly name: string;
+  readonly unfinished: boolean;
+  readonly coats: readonly StoreCoat[];
+  readonly weight: number;
+  readonly view: Drawing;
+};
+
+export type StoreItem = {
+  readonly title: string;
+  readonly slug: string;
+  readonly line?: string;
+  readonly purpose?: string;
+  readonly classes: readonly HazardClass[];
+  readonly intro: readonly WorkedProse[];
+  readonly overall: { readonly width: Length; readonly depth: Length; readonly height: Length };
+  /** Public words for each kind of board: "western redcedar, not treated". */
+  readonly woods: readonly string[];
+  /** Public words and number of what comes with it that is not wood. */
+  readonly fittings: readonly { readonly words: string; readonly count: number }[];
+  /** Inches by which its widest board swells from dry to wet. */
+  readonly swell?: { readonly width: Length; readonly change: number };
+  readonly measured: Drawing;
+  /** The standard one first. */
+  readonly variants: readonly [StoreVariant, ...StoreVariant[]];
+};
+
+export const storeShop = (shop: Shop): StoreShop => ({
+  name: shop.name,
+  tagline: shop.tagline,
+  ...(shop.notice === undefined ? {} : { notice: shop.notice }),
+  place: shop.place,
+  contact: shop.contact,
+  ordering: shop.ordering,
+  careNote: shop.careNote,
+  division: shop.division,
+});
+
+/** All variants of one recipe, the standard one first. */
+export function storeItem(variants: readonly [Item, ...Item[]], division: Division): StoreItem {
+  const [item] = variants;
+  const movement = movementOf(item);
+  const [first, ...others] = variants.map(storeVariant) as [StoreVariant, ...StoreVariant[]];
+  return {
+    title: item.title,
+    slug: item.slug,
+    ...(item.line === undefined ? {} : { line: item.line }),
+    ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
+    classes: item.classes,
+    intro: item.intro,
+    overall: item.overall,
+    woods: [...new Set(item.pieces.map((piece) => piece.board.words))],
+    fittings: item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count })),
+    ...(movement === undefined ? {} : { swell: { width: movement.width, change: movement.change } }),
+    measured: drawMeasuredView(item, division),
+    variants: [first, ...others],
+  };
+}
+
+const storeVariant = (item: Item): StoreVariant => ({
+  slug: item.variant.slug,
+  name: item.variant.name,
+  unfinished: item.variant.unfinished,
+  coats: item.variant.finish.map(({ finish, coats }) => ({
+    words: finish.words,
+    colour: finish.colour,
+    coats,
+    care: finish.care,
+  })),
+  weight: item.weight,
+  view: drawCoatedView(item),
+});

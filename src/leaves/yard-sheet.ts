@@ -1,0 +1,99 @@
+// Yard lists of all variants -> what to buy and what it costs, as tables.
+import type { YardList } from "../findings/yard-list.ts";
+import type { Item } from "../item/item.ts";
+import type { Length } from "../units/length.ts";
+import { formatDollars } from "../units/money.ts";
+import type { Table } from "./leaf.ts";
+
+export type YardSheet = {
+  readonly boards: Table;
+  readonly fasteners?: Table;
+  readonly finishes?: Table;
+  readonly fittings?: Table;
+  /** Needed, but without a price in the yard. */
+  readonly glues: readonly string[];
+  readonly costs: Table;
+  /** How the boards were packed and what the prices are worth. */
+  readonly notes: readonly string[];
+};
+
+export type Bought = { readonly item: Item; readonly list: YardList };
+
+/** The first is the standard variant; boards, fasteners and fittings are the same for all of them. */
+export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inches: Length) => string): YardSheet {
+  const [{ list }] = variants;
+  const finishes = variants.flatMap(({ item, list: { finishes } }) =>
+    finishes.map(({ finish, gallons, tins, cost }) => [
+      item.variant.name,
+      finish.name,
+      fluidOunces(gallons),
+      tins === 1 ? `1 tin of ${finish.tin.size}` : `${tins} tins of ${finish.tin.size}`,
+      formatDollars(cost),
+      finish.tin.priced,
+    ]),
+  );
+  return {
+    boards: {
+      caption: "Boards to buy, whole",
+      heads: ["Board", "Length", "Number", "Each", "Together", "Price seen"],
+      rows: list.boards.map(({ board, stock, count, cost }) => [
+        board.name,
+        length(stock.length),
+        String(count),
+        formatDollars(stock.price),
+        formatDollars(cost),
+        stock.priced,
+      ]),
+    },
+    ...tableOf("fasteners", fastenersTable(list)),
+    ...tableOf("finishes", {
+      caption: "Finish by variant, whole tins",
+      heads: ["Variant", "Finish", "Takes", "Buy", "Together", "Price seen"],
+      rows: finishes,
+    }),
+    ...tableOf("fittings", fittingsTable(list)),
+    glues: list.glues,
+    costs: {
+      caption: "Everything above, as bought, for one",
+      heads: ["Variant", "Together"],
+      rows: variants.map(({ item, list: { cost } }) => [item.variant.name, formatDollars(cost)]),
+    },
+    notes: [
+      "Simple packing, longest pieces first: every board here is cut as the plan shows; it may not be the fewest boards.",
+      `Prices are the shop's own, seen on ${datesOf(variants)}; ask again before you buy.`,
+    ],
+  };
+}
+
+function tableOf<K extends string>(key: K, table: Table): { [P in K]?: Table } {
+  return table.rows.length === 0 ? {} : ({ [key]: table } as { [P in K]?: Table });
+}
+
+const fastenersTable = (list: YardList): Table => ({
+  caption: "Fasteners, whole packs",
+  heads: ["Fastener", "Takes", "Buy", "Together", "Price seen"],
+  rows: list.fasteners.map(({ fastener, count, packs, cost }) => [
+    fastener.name,
+    String(count),
+    `${packs === 1 ? "1 pack" : `${packs} packs`} of ${fastener.pack.count}`,
+    formatDollars(cost),
+    fastener.pack.priced,
+  ]),
+});
+
+const fittingsTable = (list: YardList): Table => ({
+  caption: "Fittings",
+  heads: ["Fitting", "Number", "Together", "Price seen"],
+  rows: list.fittings.map(({ fitting, count, cost }) => [
+    fitting.name,
+    String(count),
+    formatDollars(cost),
+    fitting.priced,
+  ]),
+});
+
+const datesOf = (variants: readonly Bought[]): string =>
+  [...new Set(variants.flatMap(({ list }) => list.priced))].sort().join(", ");
+
+/** 1 gal = 128 fl oz; up to the next whole ounce, so that a tin is never short. */
+export const fluidOunces = (gallons: number): string => `${Math.ceil(gallons * 128 - 1e-9)} fl oz`;
