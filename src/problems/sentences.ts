@@ -1,5 +1,6 @@
 // Every problem code with its one sentence. A stage's codes stand in the file of its name; this file only joins them.
 import { itemSentences } from "./sentences/item.ts";
+import { joiningSentences } from "./sentences/joining.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { siteSentences } from "./sentences/site.ts";
 import { treeSentences } from "./sentences/tree.ts";
@@ -17,7 +18,14 @@ export type Sentence = {
   readonly mend: string;
 };
 
-export const sentences = { ...treeSentences, ...yardSentences, ...recipeSentences, ...itemSentences, ...siteSentences };
+export const sentences = {
+  ...treeSentences,
+  ...yardSentences,
+  ...recipeSentences,
+  ...itemSentences,
+  ...joiningSentences,
+  ...siteSentences,
+};
 
 export type Code = keyof typeof sentences;
 /** What the sentence of a code needs to know; `{}` where it needs nothing. */

@@ -1,0 +1,33 @@
+// Overlaps that are left after the cuts -> problems: two members in one place, and which way they'd have to part.
+import { type Problem, problem } from "../problems/problem.ts";
+import { axes } from "../units/side.ts";
+import { boxOf } from "./frame.ts";
+import type { Overlap } from "./item.ts";
+import type { PlacedMember } from "./placed.ts";
+
+/** Told once for each pair of lines, by the pair that shares most; `more` counts the others. */
+export function checkClashes(members: readonly PlacedMember[], overlaps: readonly Overlap[]): Problem[] {
+  const byId = new Map(members.map((m) => [m.id, m]));
+  const lines = new Map<string, Overlap[]>();
+  for (const overlap of overlaps) {
+    const key = [overlap.a, overlap.b].map((id) => JSON.stringify(byId.get(id)?.at)).join(" ");
+    lines.set(key, [...(lines.get(key) ?? []), overlap]);
+  }
+  return [...lines.values()].map((clashes) => {
+    const worst = clashes.reduce((w, c) => (c.volume > w.volume ? c : w));
+    const [a, b] = [byId.get(worst.a), byId.get(worst.b)];
+    if (!a || !b) throw new Error(`an overlap names ${worst.a} and ${worst.b}, one of them unknown`);
+    const [p, q] = [boxOf(a), boxOf(b)];
+    const room = axes.map(
+      (_, i) => Math.min(p.max[i] as number, q.max[i] as number) - Math.max(p.min[i] as number, q.min[i] as number),
+    );
+    // The least way out: b moves toward the end of a that it is nearer to.
+    const ways = axes.flatMap((axis, i) => [
+      { axis, far: true, by: (p.max[i] as number) - (q.min[i] as number) },
+      { axis, far: false, by: (q.max[i] as number) - (p.min[i] as number) },
+    ]);
+    const part = ways.reduce((least, w) => (w.by < least.by - 1e-9 ? w : least));
+    const facts = { a: a.id, b: b.id, room, part, volume: worst.volume, more: clashes.length - 1 };
+    return problem("two-in-one-place", a.at, facts, b.at);
+  });
+}

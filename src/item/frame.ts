@@ -1,0 +1,131 @@
+// A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
+
+import type { Frame, Loop, Prism, Shape, Vec3 } from "../geometry/shape.ts";
+import type { Box } from "../geometry/solid.ts";
+import { inches } from "../units/length.ts";
+import { type Axis, axes } from "../units/side.ts";
+import type { Point, WorkedCut } from "./item.ts";
+import type { PlacedMember } from "./placed.ts";
+
+/** The board's own axes in the order of its own frame. */
+export const ownAxes = ["length", "width", "thickness"] as const;
+export type OwnAxis = (typeof ownAxes)[number];
+
+export type Lying = Pick<PlacedMember, "lie" | "min" | "max">;
+
+/** The entry of a vector along an axis of item space, or along one of the board's own. */
+export const along = (v: Vec3, axis: Axis): number => v[axes.indexOf(axis)] as number;
+export const ownEntry = (v: Vec3, axis: OwnAxis): number => v[ownAxes.indexOf(axis)] as number;
+
+export const vecOf = (p: Point): Vec3 => [inches(p.x), inches(p.y), inches(p.z)];
+export const boxOf = (member: Lying): Box => ({ min: vecOf(member.min), max: vecOf(member.max) });
+export const unit = (axis: Axis, sign: 1 | -1 = 1): Vec3 => axes.map((a) => (a === axis ? sign : 0)) as unknown as Vec3;
+
+/** The own axis that runs along this axis of the item. */
+export const ownAlong = (member: Lying, axis: Axis): OwnAxis =>
+  member.lie.length === axis ? "length" : member.lie.width === axis ? "width" : "thickness";
+
+/** Length, width and thickness in inches. */
+export function ownSize(member: Lying): Vec3 {
+  const { min, max } = boxOf(member);
+  return ownAxes.map((own) => along(max, member.lie[own]) - along(min, member.lie[own])) as unknown as Vec3;
+}
+
+/** A box of item space in the member's own frame. */
+export function ownBox(member: Lying, box: Box): Box {
+  const { min } = boxOf(member);
+  const turn = (v: Vec3) =>
+    ownAxes.map((own) => along(v, member.lie[own]) - along(min, member.lie[own])) as unknown as Vec3;
+  return { min: turn(box.min), max: turn(box.max) };
+}
+
+/** Whether length, width and thickness make a right-handed frame in this order. */
+export const isRightHanded = ({ lie }: Lying): boolean =>
+  (axes.indexOf(lie.width) - axes.indexOf(lie.length) + 3) % 3 === 1;
+
+/** How far a removal runs on beyond the board where it leaves it, so that no two faces lie on each other (inches). */
+const beyond = 1;
+
+const rectangle = (u: number, v: number): Loop => ({
+  kind: "path",
+  items: [
+    [0, 0],
+    [u, 0],
+    [u, v],
+    [0, v],
+  ],
+});
+
+/** The board with its square ends, less its cuts. The frame's z runs through the thickness. */
+export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
+  const { min, max } = boxOf(member);
+  const size = ownSize(member);
+  const [length, width, thickness] = size;
+  const { lie } = member;
+  // The third axis of a right-handed frame runs against the own thickness where the own frame is left-handed.
+  const right = isRightHanded(member);
+  const origin = right
+    ? min
+    : (axes.map((a, i) => (a === lie.thickness ? (max[i] as number) : (min[i] as number))) as unknown as Vec3);
+  const turned = (box: Box): Box =>
+    right
+      ? box
+      : {
+          min: [box.min[0], box.min[1], thickness - box.max[2]],
+          max: [box.max[0], box.max[1], thickness - box.min[2]],
+        };
+  return {
+    frame: { origin, x: unit(lie.length), y: unit(lie.width) },
+    outline: rectangle(length, width),
+    holes: [],
+    depth: thickness,
+    trims: [],
+    removals: cuts.map((cut) =>
+      cut.kind === "box" ? boxPrism(turned(runOn(cut, size))) : holePrism(cut, size, right),
+    ),
+  };
+}
+
+function runOn(box: Box, size: Vec3): Box {
+  const min = box.min.map((v) => (v <= 0 ? v - beyond : v)) as unknown as Vec3;
+  const max = box.max.map((v, i) => (v >= (size[i] as number) ? v + beyond : v)) as unknown as Vec3;
+  return { min, max };
+}
+
+const boxPrism = ({ min, max }: Box): Prism => ({
+  frame: { origin: min, x: [1, 0, 0], y: [0, 1, 0] },
+  outline: rectangle(max[0] - min[0], max[1] - min[1]),
+  holes: [],
+  depth: max[2] - min[2],
+});
+
+// Frames whose z runs along the own length, width and thickness.
+const holeFrames: Readonly<Record<OwnAxis, Pick<Frame, "x" | "y">>> = {
+  length: { x: [0, 1, 0], y: [0, 0, 1] },
+  width: { x: [0, 0, 1], y: [1, 0, 0] },
+  thickness: { x: [1, 0, 0], y: [0, 1, 0] },
+};
+
+/** Where a hole starts and stops along its axis in the own frame. */
+export function holeReach(cut: WorkedCut & { kind: "hole" }, size: Vec3): readonly [number, number] {
+  const full = ownEntry(size, cut.axis);
+  if (cut.deep === undefined) return [0, full];
+  return cut.from === "low" ? [0, cut.deep] : [full - cut.deep, full];
+}
+
+function holePrism(cut: WorkedCut & { kind: "hole" }, size: Vec3, right: boolean): Prism {
+  const [start, stop] = holeReach(cut, size);
+  const full = ownEntry(size, cut.axis);
+  const low = start <= 0 ? -beyond : start;
+  const high = stop >= full ? full + beyond : stop;
+  const flipped = !right;
+  const centre = cut.at3.map((v, i) => (i === 2 && flipped ? size[2] - v : v));
+  const from = cut.axis === "thickness" && flipped ? full - high : low;
+  const at = ownAxes.indexOf(cut.axis);
+  return {
+    frame: { origin: centre.map((v, i) => (i === at ? from : v)) as unknown as Vec3, ...holeFrames[cut.axis] },
+    outline: { kind: "circle", centre: [0, 0], radius: cut.across / 2 },
+    holes: [],
+    depth: high - low,
+  };
+}

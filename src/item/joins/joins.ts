@@ -1,0 +1,144 @@
+// The join rules -> every place where members meet, with what holds them there and where each fastener sits.
+import { nearest } from "../../problems/nearest.ts";
+import { type Problem, problem } from "../../problems/problem.ts";
+import type { JoinRule, JoinWay } from "../../recipe/recipe.ts";
+import type { Fastener, Yard } from "../../yard/yard.ts";
+import { ownAlong } from "../frame.ts";
+import type { Contact, Driven, Join } from "../item.ts";
+import type { PlacedMember, Placing } from "../placed.ts";
+import { headingOf, sideAt } from "../sides.ts";
+import { apart, pairsOf, sharedBox } from "./meetings.ts";
+import { drivePocket } from "./pocket.ts";
+import { type Seat, seatsOf } from "./seat.ts";
+import { type Drive, driveStraight } from "./straight.ts";
+
+type Pair = readonly [PlacedMember, PlacedMember];
+
+/** Joins in the order of the rules. A way with a problem is told once, however many places it has. */
+export function joinsOf(
+  rules: readonly JoinRule[],
+  placing: Placing,
+  contacts: readonly Contact[],
+  yard: Yard,
+): { joins: Join[]; problems: Problem[] } {
+  const touching = new Map<string, Contact[]>();
+  for (const contact of contacts) {
+    const key = pairKey(contact.a, contact.b);
+    touching.set(key, [...(touching.get(key) ?? []), contact]);
+  }
+  const joins: Join[] = [];
+  const problems: Problem[] = [];
+  for (const rule of rules) {
+    const a = placing.find(rule.a, undefined);
+    const b = placing.find(rule.b, undefined);
+    const missing = [a, b].flatMap((found) => ("code" in found ? [found] : []));
+    const ways = rule.ways.map((way) => wayOf(way, yard));
+    const unknown = ways.flatMap((way) => ("code" in way ? [way] : []));
+    problems.push(...missing, ...unknown);
+    if ("code" in a || "code" in b || unknown.length > 0) continue;
+
+    const carved = rule.ways.find(isCarved);
+    const pairs = pairsOf(a, b);
+    const meet = ([one, other]: Pair) =>
+      carved ? sharedBox(one, other) !== undefined : touching.has(pairKey(one.id, other.id));
+    const places = pairs.filter(meet);
+    if (places.length === 0) {
+      problems.push(nowhere(rule, carved, pairs));
+      continue;
+    }
+    for (const pair of places) {
+      const [one, other] = pair;
+      const seats = seatsOf(touching.get(pairKey(one.id, other.id)) ?? [], one.id);
+      const driven: Driven[] = [];
+      for (const way of ways) {
+        if ("code" in way || !("fastener" in way)) continue;
+        const found = drive(way, pair, seats, placing);
+        if ("code" in found) problems.push(found);
+        else driven.push(...found);
+      }
+      const glue = ways.flatMap((way) => ("glue" in way ? [way.glue] : []))[0];
+      joins.push({
+        a: one.id,
+        b: other.id,
+        ways: rule.ways.map((w) => w.kind),
+        ...(glue === undefined ? {} : { glue }),
+        driven,
+        at: rule.at,
+      });
+    }
+  }
+  return { joins, problems };
+}
+
+type Carved = JoinWay & { kind: "half-lap" | "let in" };
+const isCarved = (way: JoinWay): way is Carved => way.kind === "half-lap" || way.kind === "let in";
+
+const pairKey = (a: string, b: string): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
+
+type Way =
+  | Problem
+  | (Drive & { readonly way: JoinWay & { kind: "fastener" } })
+  | { readonly glue: string }
+  | { readonly carved: true };
+
+/** A way of holding with what it takes from the yard. */
+function wayOf(way: JoinWay, yard: Yard): Way {
+  if (way.kind === "fastener") {
+    const name = way.fastener.text;
+    const known = yard.fasteners.map((f) => f.name);
+    const fastener: Fastener | undefined = yard.fasteners.find((f) => f.name === name);
+    if (!fastener)
+      return problem("unknown-fastener", way.fastener.at, { what: name, known, nearest: nearest(name, known) });
+    return { at: way.at, count: way.count, fastener, way };
+  }
+  if (way.kind === "glue") {
+    const known = yard.glues.map((g) => g.name);
+    const name = way.glue?.text ?? known[0];
+    if (way.glue && !known.includes(way.glue.text)) {
+      const what = way.glue.text;
+      return problem("unknown-glue", way.glue.at, { what, known, nearest: nearest(what, known) });
+    }
+    return name === undefined ? problem("no-glue", way.at, {}) : { glue: name };
+  }
+  return { carved: true };
+}
+
+function drive(
+  way: Drive & { readonly way: JoinWay & { kind: "fastener" } },
+  [a, b]: Pair,
+  seats: readonly Seat[],
+  placing: Placing,
+): readonly Driven[] | Problem {
+  const side = way.way.from;
+  const panel = placing.turned(a);
+  const facts = { fastener: way.fastener.name, a: a.id, b: b.id };
+  if (way.fastener.kind === "pocket screw") {
+    if (!side) return problem("pocket-side-missing", way.at, facts, b.at);
+    return drivePocket(way, a, b, seats, { side, heading: headingOf(side, panel) });
+  }
+  const heading = side && headingOf(side, panel);
+  const seat = seats.find((s) => !heading || (s.axis === heading.axis && s.sign !== heading.sign));
+  if (!seat) {
+    // The heads stand on the face across from the patch.
+    const could = seats.map((s) => sideAt(a, panel, ownAlong(a, s.axis), s.sign === -1));
+    return problem("heads-side-wrong", way.at, { ...facts, side, could: [...new Set(could)] }, b.at);
+  }
+  return driveStraight(way, a, b, seat);
+}
+
+/** Told with the two that come nearest to each other. */
+function nowhere(rule: JoinRule, carved: Carved | undefined, pairs: readonly Pair[]): Problem {
+  const gaps = pairs.map((pair) => ({ pair, gap: apart(...pair) }));
+  const near = gaps.reduce<(typeof gaps)[number] | undefined>(
+    (best, g) => (best && best.gap <= g.gap ? best : g),
+    undefined,
+  );
+  const facts = {
+    a: rule.a.text,
+    b: rule.b.text,
+    ...(near ? { near: { a: near.pair[0].id, b: near.pair[1].id, gap: near.gap } } : {}),
+  };
+  return carved
+    ? problem("join-no-crossing", carved.at, { ...facts, way: carved.kind }, near?.pair[1].at)
+    : problem("join-no-meeting", rule.at, facts, near?.pair[1].at);
+}

@@ -1,0 +1,77 @@
+// A member's size and cuts -> a text that is the same for every member cut alike, however it lies; and for its mirror.
+import type { Vec3 } from "../geometry/shape.ts";
+import { sameLength } from "../units/length.ts";
+import { isRightHanded, ownAlong, ownAxes, ownSize } from "./frame.ts";
+import type { WorkedCut } from "./item.ts";
+import type { PlacedMember } from "./placed.ts";
+
+/** Turns and mirrors of a board that keep its grain: ends changed over along each axis, and width for thickness. */
+type Turn = { readonly flip: readonly [boolean, boolean, boolean]; readonly swap: boolean };
+
+const bools = [false, true];
+const turns: readonly Turn[] = bools.flatMap((swap) =>
+  bools.flatMap((l) => bools.flatMap((w) => bools.map((t): Turn => ({ flip: [l, w, t], swap })))),
+);
+
+/** A turn is a rotation if it changes an even number of things over; the others are mirrors. */
+const isRotation = (turn: Turn): boolean => [...turn.flip, turn.swap].filter(Boolean).length % 2 === 0;
+
+export type Form = {
+  /** Equal for members that can be turned into each other. */
+  readonly own: string;
+  /** The `own` of the mirrored board. */
+  readonly mirrored: string;
+  /** The cuts as they lie on a board turned so that its text is the least. */
+  readonly cuts: readonly WorkedCut[];
+};
+
+/** Boards with one good face keep it apart from the rough one. */
+export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
+  const size = ownSize(member);
+  const square = Math.abs(size[1] - size[2]) <= sameLength;
+  // Own frames of either hand are brought to the right hand first, or a turned board would read as its mirror.
+  const base: Turn = { flip: [false, false, !isRightHanded(member)], swap: false };
+  const show: Vec3 = ownAxes.map((own) =>
+    ownAlong(member, member.lie.show.axis) === own ? member.lie.show.sign : 0,
+  ) as unknown as Vec3;
+  const read = (turn: Turn) => {
+    const turned = cuts.map((cut) => turnedCut(turnedCut(cut, base, size), turn, size));
+    const face = member.board.showSides === 1 ? turnedWay(turnedWay(show, base), turn).join() : "";
+    return { text: [face, ...turned.map(cutText).sort()].join(";"), cuts: turned };
+  };
+  const least = (list: readonly Turn[]) => list.map(read).reduce((best, r) => (r.text < best.text ? r : best));
+  const allowed = turns.filter((turn) => square || !turn.swap);
+  const own = least(allowed.filter(isRotation));
+  const mirrored = least(allowed.filter((turn) => !isRotation(turn)));
+  const kind = [member.board.name, member.ripped, member.planed, ...size.map((v) => v.toFixed(8))].join("|");
+  return { own: `${kind}|${own.text}`, mirrored: `${kind}|${mirrored.text}`, cuts: own.cuts };
+}
+
+const swapped = ([l, w, t]: Vec3, swap: boolean): Vec3 => (swap ? [l, t, w] : [l, w, t]);
+
+const turnedWay = (way: Vec3, { flip, swap }: Turn): Vec3 =>
+  swapped(way.map((v, i) => (flip[i] ? 0 - v : v)) as unknown as Vec3, swap);
+
+function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut {
+  const over = (v: Vec3): Vec3 => v.map((x, i) => (flip[i] ? (size[i] as number) - x : x)) as unknown as Vec3;
+  if (cut.kind === "box") {
+    const [p, q] = [over(cut.min), over(cut.max)];
+    const min = p.map((v, i) => Math.min(v, q[i] as number)) as unknown as Vec3;
+    const max = p.map((v, i) => Math.max(v, q[i] as number)) as unknown as Vec3;
+    return { ...cut, min: swapped(min, swap), max: swapped(max, swap) };
+  }
+  const at = ownAxes.indexOf(cut.axis);
+  const axis = swap && cut.axis !== "length" ? (cut.axis === "width" ? "thickness" : "width") : cut.axis;
+  const from = cut.deep !== undefined && flip[at] ? (cut.from === "low" ? "high" : "low") : cut.from;
+  // A hole's own entry along its axis says nothing: it starts at the mouth.
+  const at3 = swapped(over(cut.at3).map((v, i) => (i === at ? 0 : v)) as unknown as Vec3, swap);
+  return { ...cut, axis, from, at3 };
+}
+
+const rounded = (v: Vec3): string => v.map((x) => (Math.round(x * 1e7) / 1e7 + 0).toFixed(7)).join();
+
+function cutText(cut: WorkedCut): string {
+  if (cut.kind === "box") return `box ${rounded(cut.min)} ${rounded(cut.max)}`;
+  const end = cut.deep === undefined ? "through" : `${cut.deep.toFixed(7)} ${cut.from}`;
+  return `hole ${cut.across.toFixed(7)} ${cut.axis} ${rounded(cut.at3)} ${end}`;
+}

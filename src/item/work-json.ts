@@ -1,0 +1,59 @@
+// The worked-out item -> the plain tree that is printed as JSON: inches, cubic inches, pounds and degrees as numbers.
+import { inches, type Length } from "../units/length.ts";
+import { vecOf } from "./frame.ts";
+import type { Item, Piece } from "./item.ts";
+
+/** Twelve decimals of what came out of a sum of doubles, so that the last bit of one doesn't show; 0 has no sign. */
+const plain = (value: number): number => Number(value.toFixed(12)) + 0;
+const length = (value: Length): number => plain(inches(value));
+
+const pieceJson = (piece: Piece) => ({
+  mark: piece.mark,
+  name: piece.name,
+  count: piece.count,
+  board: piece.board.name,
+  length: length(piece.length),
+  width: length(piece.width),
+  thickness: length(piece.thickness),
+  edges: piece.edges.map(length),
+  ends: piece.ends.map(({ mitre, bevel }) => ({ mitre: plain(mitre), bevel: plain(bevel) })),
+  volume: plain(piece.volume),
+});
+
+/** The keys that scripts read. Keys of stages that aren't built are absent. */
+export const workJson = (item: Item) => ({
+  title: item.title,
+  slug: item.slug,
+  variant: item.variant.slug,
+  overall: {
+    width: length(item.overall.width),
+    depth: length(item.overall.depth),
+    height: length(item.overall.height),
+  },
+  weight: plain(item.weight),
+  centreOfMass: item.centreOfMass.map(plain),
+  pieces: item.pieces.map(pieceJson),
+  members: item.members.map((member) => ({
+    id: member.id,
+    mark: member.mark,
+    ...(member.panel === undefined ? {} : { panel: member.panel }),
+    min: vecOf(member.min).map(plain),
+    max: vecOf(member.max).map(plain),
+  })),
+  overlaps: item.overlaps.map(({ a, b, volume, depth }) => ({ a, b, volume: plain(volume), depth: plain(depth) })),
+  finish: item.variant.finish.map(({ finish, coats, members, area, gallons }) => ({
+    finish: finish.name,
+    coats,
+    members,
+    area: plain(area),
+    gallons: plain(gallons),
+  })),
+  steps: item.sections.flatMap((section) =>
+    section.steps.map((step) => ({
+      number: step.number,
+      ...(section.makes ? { makes: section.makes.kind, times: section.makes.times } : {}),
+      adds: step.adds,
+      fasteners: step.joins.reduce((sum, join) => sum + join.driven.length, 0),
+    })),
+  ),
+});

@@ -1,0 +1,135 @@
+// Recipe + yard -> the worked-out item of one variant, with every problem on the way.
+import { solidOf } from "../geometry/solid.ts";
+import { nearest } from "../problems/nearest.ts";
+import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
+import type { Recipe } from "../recipe/recipe.ts";
+import type { Division } from "../units/division.ts";
+import type { Yard } from "../yard/yard.ts";
+import { checkClaims } from "./claims.ts";
+import { checkClashes } from "./clashes.ts";
+import { workedCuts } from "./cuts/worked-cuts.ts";
+import { workProse } from "./figures.ts";
+import { coatsOn, offeredOf, openAreas, schemesOf, variantOf } from "./finish.ts";
+import { shapeOf } from "./frame.ts";
+import type { Item, Member } from "./item.ts";
+import { checkHeld } from "./joins/held-together.ts";
+import { joinCuts } from "./joins/join-cuts.ts";
+import { joinsOf } from "./joins/joins.ts";
+import { neighboursOf } from "./neighbours.ts";
+import { piecesOf } from "./pieces.ts";
+import type { Placing } from "./placed.ts";
+import { placeMembers } from "./places/place-members.ts";
+import { workSections } from "./steps.ts";
+import { weigh } from "./weight.ts";
+
+/** As most tapes are divided; a shop may say otherwise. */
+const sixteenths: Division = { unit: "in", per: 16 };
+
+export type WorkedOut = { readonly item?: Item; readonly problems: readonly Problem[] };
+
+/**
+ * The item in the variant of this slug, or in the standard one. All problems are told at once, in reading order; there is no item
+ * where its members have no place or its prose asks for a figure that can't be had.
+ */
+export function workOut(recipe: Recipe, yard: Yard, variantSlug?: string, division: Division = sixteenths): WorkedOut {
+  const { placing, problems } = placeMembers(recipe, yard);
+  if (!placing) return { problems: inReadingOrder(problems) };
+  const worked = workPlaced(recipe, yard, placing, variantSlug, division);
+  return { ...worked, problems: inReadingOrder([...problems, ...worked.problems]) };
+}
+
+/** The same from members that are already in place. */
+export function workPlaced(
+  recipe: Recipe,
+  yard: Yard,
+  placing: Placing,
+  variantSlug: string | undefined,
+  division: Division,
+): WorkedOut {
+  const cut = workedCuts(recipe.cuts, placing);
+  const carved = joinCuts(recipe.joins, placing);
+  const bodies = placing.members.map((placed) => {
+    const cuts = [...(cut.cuts.get(placed.id) ?? []), ...(carved.cuts.get(placed.id) ?? [])];
+    const shape = shapeOf(placed, cuts);
+    return { placed, id: placed.id, cuts, shape, solid: solidOf(shape) };
+  });
+  const { contacts, overlaps } = neighboursOf(bodies);
+  const { joins, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard);
+  const held = checkHeld(placing.members, joins, contacts);
+  const clashes = checkClashes(placing.members, overlaps);
+
+  const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
+  const { offered, problems: offering } = offeredOf(recipe, schemes);
+  const standard = offered[0];
+  const scheme = variantSlug === undefined ? standard : offered.find((s) => s.slug === variantSlug);
+  const choosing = scheme ? [] : [unknownVariant(recipe, offered, variantSlug ?? "")];
+
+  const pieces = piecesOf(recipe, bodies);
+  const marks = new Map(pieces.flatMap((piece) => piece.members.map((id) => [id, piece.mark])));
+  const members = bodies.map(({ placed, cuts, shape, solid }): Member => {
+    const { ripped: _r, planed: _p, ...rest } = placed;
+    const weight = solid.volume * placed.board.density;
+    const mark = marks.get(placed.id) ?? "";
+    return { ...rest, mark, cuts, shape, solid, weight, coats: coatsOn(placed.id, scheme ?? standard) };
+  });
+  const weights = weigh(members, joins, placing.fittings);
+  const areas = openAreas(members, contacts);
+
+  const measured = { placing, item: { weight: weights.weight, joins, members }, areas };
+  const figuring: Problem[] = [];
+  const intro = recipe.intro.map((prose) => workProse(prose, undefined, measured, figuring));
+  const { sections, problems: stepping } = workSections(recipe, joins, measured);
+  const claiming = checkClaims(recipe.claims, measured, division);
+
+  const problems = [
+    ...[cut.problems, carved.problems, joining, held, clashes, coating, offering, choosing],
+    ...[figuring, stepping, claiming],
+  ].flat();
+  const prose = [
+    intro,
+    sections.flatMap((s) => [s.heading, ...s.notes, ...s.steps.flatMap((t) => [t.text, ...t.checks, ...t.cautions])]),
+  ].flat();
+  const whole = prose.every((p) => figureMarks(p.markdown) <= p.figures.length);
+  if (!scheme || !whole) return { problems: oncePerPlace(problems) };
+  const item: Item = {
+    title: recipe.title,
+    slug: recipe.slug,
+    file: recipe.file,
+    classes: recipe.classes,
+    ...(recipe.line === undefined ? {} : { line: recipe.line }),
+    ...(recipe.notes === undefined ? {} : { notes: recipe.notes }),
+    ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),
+    variant: variantOf(scheme, standard, areas),
+    variants: offered.map(({ slug, name }) => ({ slug, name })),
+    overall: placing.overall,
+    ...weights,
+    pieces,
+    members,
+    panels: placing.panels,
+    fittings: placing.fittings,
+    contacts,
+    overlaps,
+    joins,
+    intro,
+    sections,
+    gaps: placing.gaps,
+  };
+  return { item, problems: oncePerPlace(problems) };
+}
+
+const figureMarks = (markdown: string): number => markdown.match(/⟦\d+⟧/g)?.length ?? 0;
+
+function unknownVariant(recipe: Recipe, offered: readonly { readonly slug: string }[], what: string): Problem {
+  const known = offered.map((s) => s.slug);
+  const at = recipe.offered[0]?.at ?? recipe.overall.at;
+  return problem("unknown-variant", at, { what, known, nearest: nearest(what, known) });
+}
+
+/** The same mistake at the same place is told once, by the first member that shows it. */
+function oncePerPlace(problems: readonly Problem[]): Problem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ code, at }) => {
+    const key = `${code} ${at.file}:${at.line}:${at.column}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
