@@ -1,17 +1,14 @@
 // The words of the command line -> one handle's run and its exit code: 0 good, 1 problems, 2 a wrong call, 3 our own fault.
-import { build } from "./handles/build.ts";
-import { problems } from "./handles/problems.ts";
-import { watch } from "./handles/watch.ts";
-import { work } from "./handles/work.ts";
 import { WrongCall } from "./wrong-call.ts";
 
 type Handle = (words: readonly string[]) => Promise<number>;
 
-const handles: ReadonlyMap<string, Handle> = new Map<string, Handle>([
-  ["build", build],
-  ["watch", watch],
-  ["problems", problems],
-  ["work", work],
+/** Each is loaded when it is called: `work` needs no pages, `problems` no server. */
+const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () => Promise<Handle>>([
+  ["build", async () => (await import("./handles/build.ts")).build],
+  ["watch", async () => (await import("./handles/watch.ts")).watch],
+  ["problems", async () => (await import("./handles/problems.ts")).problems],
+  ["work", async () => (await import("./handles/work.ts")).work],
 ]);
 
 const usage = `shopleaf build    [--content DIR] [--out DIR] [--only binder,store]
@@ -40,8 +37,9 @@ export async function cli(words: readonly string[]): Promise<number> {
     return name === undefined ? 2 : 0;
   }
   try {
-    const handle = handles.get(name);
-    if (!handle) throw new WrongCall(`there is no command "${name}"`);
+    const load = handles.get(name);
+    if (!load) throw new WrongCall(`there is no command "${name}"`);
+    const handle = await load();
     return await handle(rest);
   } catch (error) {
     if (error instanceof WrongCall) {

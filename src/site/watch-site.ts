@@ -6,7 +6,7 @@ import Eleventy from "@11ty/eleventy";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { findFiles, isFolder, readContent, startOf } from "./content-files.ts";
 import { addPages } from "./eleventy.ts";
-import { guideProblems } from "./guide-pages.tsx";
+import { guideProblems } from "./guide-examples.ts";
 import { makeSite } from "./make-site.tsx";
 import { withoutPolicy } from "./page-html.ts";
 import { tellProblems } from "./print-json.ts";

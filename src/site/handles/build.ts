@@ -1,7 +1,7 @@
 // `shopleaf build`: a content folder -> the site, or all its problems and the last good site as it was.
 import { resolve } from "node:path";
 import { readContent } from "../content-files.ts";
-import { guideProblems } from "../guide-pages.tsx";
+import { guideProblems } from "../guide-examples.ts";
 import { makeSite } from "../make-site.tsx";
 import { tellProblems } from "../print-json.ts";
 import { type Part, parts, shelves } from "../site.ts";

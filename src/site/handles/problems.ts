@@ -2,7 +2,7 @@
 import { join } from "node:path";
 import { inReadingOrder, type Problem, problem } from "../../problems/problem.ts";
 import { findFiles, isFolder, isProblem, readContent, readSource, startOf } from "../content-files.ts";
-import { guideProblems } from "../guide-pages.tsx";
+import { guideProblems } from "../guide-examples.ts";
 import { printJson, tellProblems } from "../print-json.ts";
 import { workContent } from "../work-content.ts";
 import { workRecipe } from "../work-recipe.ts";
