@@ -1,7 +1,7 @@
 // From what is said along one axis to where a thing stands: any two of near side, far side, middle and size.
 
 import type { Place } from "../../problems/place.ts";
-import { compareLengths, type Length, minus, over, plus } from "../../units/length.ts";
+import { compareLengths, exact, type Length, minus, over, plus } from "../../units/length.ts";
 
 /** From the near (left, front, bottom) to the far side along one axis, in inches. */
 export type Interval = { readonly lo: Length; readonly hi: Length };
@@ -21,8 +21,11 @@ export type Settled =
   | { readonly kind: "clash"; readonly a: Said; readonly b: Said; readonly due: Length }
   | { readonly kind: "turned"; readonly interval: Interval; readonly said: readonly Said[] };
 
+const two = exact(2);
+
 export const sizeOf = (i: Interval): Length => minus(i.hi, i.lo);
-export const middleOf = (i: Interval): Length => over(plus(i.lo, i.hi), 2);
+export const halfOf = (length: Length): Length => over(length, two);
+export const middleOf = (i: Interval): Length => halfOf(plus(i.lo, i.hi));
 
 const measured = (i: Interval, what: Said["what"]): Length =>
   what === "lo" ? i.lo : what === "hi" ? i.hi : what === "mid" ? middleOf(i) : sizeOf(i);
@@ -44,7 +47,7 @@ function solve(a: Said, b: Said): Interval {
     case "hi size":
       return { lo: minus(v, w), hi: v };
     case "mid size":
-      return { lo: minus(v, over(w, 2)), hi: plus(v, over(w, 2)) };
+      return { lo: minus(v, halfOf(w)), hi: plus(v, halfOf(w)) };
     default:
       throw new Error(`two things said alike: ${first.what} and ${second.what}`);
   }

@@ -1,7 +1,7 @@
 // Recipe + yard -> every member in its exact place, with what later stages ask about names and sums.
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { Recipe, Reference } from "../../recipe/recipe.ts";
-import { compareLengths, least, minus, most, over, plus } from "../../units/length.ts";
+import { compareLengths, least, minus, most } from "../../units/length.ts";
 import { type Axis, axes } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
 import type { Heading, Item, Lie, Panel, PlacedFitting, Point } from "../item.ts";
@@ -17,7 +17,7 @@ import {
 } from "./check-places.ts";
 import { Fault, orProblem } from "./fault.ts";
 import { findTargets, panelSpaces } from "./find.ts";
-import { type Interval, sizeOf } from "./interval.ts";
+import { halfOf, type Interval, middleOf, sizeOf } from "./interval.ts";
 import { Places } from "./places.ts";
 import { sizesBeforePlacing } from "./sizes.ts";
 import { spacesOf } from "./spaces.ts";
@@ -197,8 +197,9 @@ function lieOf(thing: PieceTarget, box: Record<Axis, Interval>, whole: Record<Ax
   if (facing?.kind === "facing") return { ...lay, show: { axis, sign: far(facing.side) ? 1 : -1 } };
   if (axis === "z") return { ...lay, show: { axis, sign: 1 } };
   // A loose board shows its good face to the outside: away from the middle of the whole.
-  const middle = over(minus(whole[axis].hi, whole[axis].lo), 2);
-  const own = over(plus(box[axis].lo, box[axis].hi), 2);
+  // The box is already moved to the origin.
+  const middle = halfOf(sizeOf(whole[axis]));
+  const own = middleOf(box[axis]);
   return { ...lay, show: { axis, sign: compareLengths(own, middle) < 0 ? -1 : 1 } };
 }
 

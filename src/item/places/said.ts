@@ -1,10 +1,10 @@
 // One line's clauses -> what they say along one axis: near side, far side, middle, size.
 import { problem } from "../../problems/problem.ts";
 import type { Reference } from "../../recipe/recipe.ts";
-import { compareLengths, exact, type Length, minus, over, plus, times, zero } from "../../units/length.ts";
+import { compareLengths, exact, type Length, minus, plus, times, zero } from "../../units/length.ts";
 import { type Axis, axisOf, isFar } from "../../units/side.ts";
 import { Fault } from "./fault.ts";
-import { type Interval, middleOf, type Said, sizeOf } from "./interval.ts";
+import { halfOf, type Interval, middleOf, type Said, sizeOf } from "./interval.ts";
 import { apartAxis, axisNamed } from "./lay.ts";
 import { resolve } from "./meant.ts";
 import type { Places } from "./places.ts";
@@ -173,8 +173,8 @@ function lapped(
   const clause = clauseOf(thing.line, "lapping");
   if (!clause) return room(places, thing, a, b, axis, set);
   const [near, far] = apart(places, thing, a, b, axis, set);
-  const by = (over_: Interval): Length =>
-    clause.by === "half" ? over(sizeOf(over_), 2) : places.amount(clause.by, { space: thing.space, axis, set });
+  const by = (lapped: Interval): Length =>
+    clause.by === "half" ? halfOf(sizeOf(lapped)) : places.amount(clause.by, { space: thing.space, axis, set });
   return { lo: minus(near.hi, by(near)), hi: plus(far.lo, by(far)) };
 }
 

@@ -2,7 +2,7 @@
 import type { Place } from "../../problems/place.ts";
 import { problem } from "../../problems/problem.ts";
 import type { Sum } from "../../recipe/recipe.ts";
-import { exact, type Length, minus, over, plus, times } from "../../units/length.ts";
+import { type Length, minus, over, plus, times } from "../../units/length.ts";
 import { Fault } from "./fault.ts";
 
 /** A worked sum. A bare figure ("3") is a length until it meets a plain number. */
@@ -59,5 +59,3 @@ export function workLength(sum: Sum, asked: Asked): Length {
   if (worked.kind === "length" || worked.bare) return worked.value;
   throw new Fault(problem("wants-a-length", sum.at, { is: kindWords[worked.kind] }));
 }
-
-export const half = exact(1, 2);
