@@ -49,8 +49,7 @@ export type Sum =
 export type Clause = {
   readonly at: Place;
   readonly text: string;
-} & /** Which way the board's length runs. `level` is left to right in a panel. */
-(
+} /** Which way the board's length runs. `level` is left to right in a panel. */ & (
   | { readonly kind: "run"; readonly run: "upright" | "level" | "left to right" | "front to back" }
   /** Wide side level, or standing on its narrow side (in a panel: narrow side up to the good side). */
   | { readonly kind: "lie"; readonly lie: "flat" | "on edge" }
@@ -151,8 +150,7 @@ export type CutRule = {
 export type Cut = {
   readonly at: Place;
   readonly text: string;
-} & /** A round hole square to the wide side, or to `into`; without `deep` it goes through. */
-(
+} /** A round hole square to the wide side, or to `into`; without `deep` it goes through. */ & (
   | {
       readonly kind: "hole";
       readonly across: Sum;
@@ -173,8 +171,7 @@ export type Cut = {
 );
 export type Spot = {
   readonly at: Place;
-} & /** Centre of a hole, near side of a notch or lap, this far from a side; `both ends` and `both edges` make two. */
-(
+} /** Centre of a hole, near side of a notch or lap, this far from a side; `both ends` and `both edges` make two. */ & (
   | {
       readonly kind: "in from";
       readonly distance: Sum;

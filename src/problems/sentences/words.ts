@@ -1,0 +1,15 @@
+// Small turns of phrase that several sentences share.
+
+/** Names in quotes, at most a dozen of them. */
+export function quoted(names: readonly string[]): string {
+  const shown = names.slice(0, 12).map((name) => `"${name}"`);
+  return names.length > shown.length ? `${shown.join(", ")} or ${names.length - shown.length} more` : shown.join(", ");
+}
+
+/** The nearest name as a field of a sentence, left out where there is none. */
+export const near = (nearest: string | undefined): { readonly nearest?: string } =>
+  nearest === undefined ? {} : { nearest };
+
+/** A sentence in the middle of another one: its first letter small, its stop left out. */
+export const within = (sentence: string): string =>
+  sentence.slice(0, 1).toLowerCase() + sentence.slice(1).replace(/\.$/, "");

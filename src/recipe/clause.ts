@@ -1,0 +1,64 @@
+// A clause's text -> the clause; what it can't be is told with the nearest that it could be.
+import { nearest } from "../problems/nearest.ts";
+import type { Written } from "../problems/place.ts";
+import { problem } from "../problems/problem.ts";
+import { type ClauseForm, clauseForms } from "./clause-forms.ts";
+import type { Clause } from "./recipe.ts";
+import { attempt, type Gathered, gathered, refuse, Scan, wordsOf } from "./scan.ts";
+
+/** The clause, or undefined with its problem gathered. */
+export function readClause(whole: Written, into: Gathered): Clause | undefined {
+  return attempt(into.problems, () => {
+    const words = wordsOf(whole).map((word) => word.text);
+    const form = findForm(words);
+    if (form) return readAs(form, whole, into);
+    const facts = { found: whole.text, nearest: mended(words), like: formsLike(words) };
+    return refuse(problem("unknown-clause", whole.at, facts));
+  });
+}
+
+/** Whether the text reads as a whole clause. */
+export const isClause = (whole: Written): boolean => {
+  const form = findForm(wordsOf(whole).map((word) => word.text));
+  return form !== undefined && attempt([], () => readAs(form, whole, gathered())) !== undefined;
+};
+
+const findForm = (words: readonly string[]): ClauseForm | undefined => clauseForms.find((form) => form.fits(words));
+
+function readAs(form: ClauseForm, whole: Written, into: Gathered): Clause {
+  const scan = new Scan(whole, form, into);
+  const body = form.read(scan);
+  scan.end();
+  return { ...body, at: whole.at, text: whole.text };
+}
+
+/** Every word that clauses are made of. */
+const clauseWords: readonly string[] = [
+  ...new Set(clauseForms.flatMap((form) => form.form.match(/\b[a-z]{2,}\b/g) ?? [])),
+];
+
+/** More words than this are not worth guessing at. */
+const mostGuessed = 14;
+
+/** The clause with one word written as the nearest word that clauses use, if it can be read then. */
+function mended(words: readonly string[]): string | undefined {
+  if (words.length > mostGuessed) return undefined;
+  for (const [i, word] of words.entries()) {
+    const near = word.length > 1 ? nearest(word, clauseWords) : undefined;
+    if (near === undefined || near === word) continue;
+    const text = words.with(i, near).join(" ");
+    if (isClause({ text, at: { file: "", line: 1, column: 1 } })) return text;
+  }
+  return undefined;
+}
+
+/** The forms that share most words with the text, at most three. */
+function formsLike(words: readonly string[]): readonly string[] {
+  const near = words.map((word) => nearest(word, clauseWords) ?? word);
+  const shared = (form: ClauseForm): number =>
+    (form.form.match(/\b[a-z]{2,}\b/g) ?? []).filter((word) => near.includes(word)).length;
+  const ranked = clauseForms.filter((form) => shared(form) > 0).sort((a, b) => shared(b) - shared(a));
+  return (ranked.length > 0 ? ranked : clauseForms.filter((form) => /^(from|between|spread A|at)/.test(form.form)))
+    .slice(0, 3)
+    .map((form) => form.form);
+}

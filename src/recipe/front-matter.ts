@@ -1,0 +1,75 @@
+// A recipe file -> its front-matter as a tree whose shape is checked, and the body below it.
+import { z } from "zod";
+import type { Place } from "../problems/place.ts";
+import { type Problem, problem } from "../problems/problem.ts";
+import { checkShape, shapeOf } from "../problems/tree-shape.ts";
+import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
+
+/** Every field is private unless it says that it goes to the store. */
+const text = z.string();
+const publicText = z.string().meta({ shelf: "store" });
+const lines = z.record(z.string(), text);
+
+export const frontMatterSchema = z.strictObject({
+  format: text.optional(),
+  title: publicText,
+  class: publicText.optional(),
+  line: publicText.optional(),
+  draft: text.optional(),
+  purpose: publicText.optional(),
+  notes: text.optional(),
+  overall: publicText,
+  sizes: lines.optional(),
+  pieces: lines,
+  panels: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
+  stand: lines,
+  fittings: lines.optional(),
+  joins: lines.optional(),
+  cuts: lines.optional(),
+  /** Of a finish only its name is public; how it is put on is the shop's own. */
+  finish: lines.meta({ shelf: "store", only: "names" }).optional(),
+  choices: z.strictObject({ finish: publicText.optional() }).meta({ shelf: "store" }).optional(),
+  claims: lines.optional(),
+});
+
+type Shelved = { readonly shelf?: string; readonly only?: string };
+
+/** The fields the store may show, as their schemas mark them; `names` where only the names under it may be shown. */
+export const storeFields: readonly { readonly key: string; readonly names: boolean }[] = Object.entries(
+  shapeOf(frontMatterSchema) ?? {},
+).flatMap(([key, schema]) => {
+  const inner = schema instanceof z.ZodOptional ? (schema.unwrap() as z.ZodType) : (schema as z.ZodType);
+  const mark = inner.meta() as Shelved | undefined;
+  return mark?.shelf === "store" ? [{ key, names: mark.only === "names" }] : [];
+});
+
+export type FrontMatter = {
+  readonly tree: TreeMap;
+  /** The body and the number of its first line. */
+  readonly body: string;
+  readonly bodyLine: number;
+  readonly problems: readonly Problem[];
+};
+
+/** `text` has single line feeds. Without front-matter only the problem that says so is returned. */
+export function readFrontMatter(file: string, text: string): FrontMatter {
+  const start: Place = { file, line: 1, column: 1 };
+  const none = { tree: { kind: "map", at: start, entries: [] } as const, body: "", bodyLine: 1 };
+  const all = text.split("\n");
+  if (all[0]?.trimEnd() !== "---") {
+    const found = (all[0] ?? "").slice(0, 60);
+    return { ...none, problems: [problem("no-front-matter", start, { found })] };
+  }
+  const close = all.findIndex((line, i) => i > 0 && line.trimEnd() === "---");
+  if (close < 0) return { ...none, problems: [problem("front-matter-open", start, {})] };
+  const { tree, problems } = readYamlTree(file, all.slice(1, close).join("\n"), 2);
+  const shape = problems.length === 0 || tree.entries.length > 0 ? checkShape(tree, frontMatterSchema, inRecipe) : none;
+  return {
+    tree,
+    body: all.slice(close + 1).join("\n"),
+    bodyLine: close + 2,
+    problems: [...problems, ...("problems" in shape ? shape.problems : [])],
+  };
+}
+
+const inRecipe = "between the --- lines";

@@ -1,0 +1,55 @@
+// The short fields of the front-matter -> title and slug, format, draft, hazard classes.
+import { nearest } from "../problems/nearest.ts";
+import { further, type Written } from "../problems/place.ts";
+import { type Problem, problem } from "../problems/problem.ts";
+import { slug } from "../units/slug.ts";
+import { type HazardClass, hazardClasses } from "./recipe.ts";
+import { wordsOf } from "./scan.ts";
+
+/** The format this reader knows. A recipe that names none is of this one. */
+export const knownFormat = 1;
+const longestTitle = 80;
+
+export function checkTitle(title: Written): Problem[] {
+  if (slug(title.text) === "") return [problem("title-without-letters", title.at, { found: title.text })];
+  if (title.text.length > longestTitle)
+    return [problem("title-too-long", title.at, { letters: title.text.length, most: longestTitle })];
+  return [];
+}
+
+export function checkFormat(format: Written | undefined): Problem[] {
+  return !format || format.text === String(knownFormat)
+    ? []
+    : [problem("unknown-format", format.at, { found: format.text, known: knownFormat })];
+}
+
+export function readDraft(draft: Written | undefined, problems: Problem[]): boolean {
+  if (!draft || draft.text === "no") return false;
+  if (draft.text !== "yes") {
+    const near = /^(true|y|on)$/i.test(draft.text) ? "yes" : /^(false|n|off)$/i.test(draft.text) ? "no" : undefined;
+    const facts = { found: draft.text, nearest: near ?? nearest(draft.text, ["yes", "no"]) };
+    problems.push(problem("yes-or-no", draft.at, facts));
+  }
+  return draft.text === "yes";
+}
+
+const isClass = (word: string): word is HazardClass => Object.hasOwn(hazardClasses, word);
+
+export function readClasses(classes: Written | undefined, problems: Problem[]): readonly HazardClass[] {
+  const found: HazardClass[] = [];
+  for (const word of classes ? wordsOf(classes) : []) {
+    const upper = word.text.toUpperCase();
+    if (!isClass(word.text)) {
+      const joined = word.text.length > 1 && [...word.text].every(isClass);
+      const instead = isClass(upper) ? upper : joined ? [...word.text].join(" ") : undefined;
+      const known = Object.entries(hazardClasses).map(([letter, means]) => `${letter} (${means})`);
+      problems.push(problem("unknown-class", word.at, { found: word.text, known, nearest: instead }));
+    } else if (found.includes(word.text)) problems.push(problem("class-twice", word.at, { found: word.text }));
+    else found.push(word.text);
+  }
+  if (classes && found.length === 0 && classes.text.trim() === "")
+    problems.push(
+      problem("bad-value", further(classes.at, 0), { key: "class", found: "", expected: "letters such as S X" }),
+    );
+  return found;
+}

@@ -1,0 +1,73 @@
+// A line of a panel, of `stand:` or of `fittings:` -> how many of what, and where.
+import type { Place, Written } from "../problems/place.ts";
+import { type Problem, problem } from "../problems/problem.ts";
+import { isClause, readClause } from "./clause.ts";
+import type { Clause, Line } from "./recipe.ts";
+import { mostMembers } from "./reference.ts";
+import { type Gathered, split, wordsOf } from "./scan.ts";
+
+/** The line with every clause that can be read; a line whose first part can't be read is about nothing (`what` is ""). */
+export function readLine(name: Written, value: Written, into: Gathered): Line {
+  const [head, ...rest] = split(value, ",");
+  const clauses: Clause[] = [];
+  for (const part of rest) {
+    if (part.text === "") into.problems.push(problem("empty-clause", part.at, { whole: value.text }));
+    else {
+      const clause = readClause(part, into);
+      const first = clause && clauses.find((other) => saysTheSame(other, clause));
+      if (clause && first)
+        into.problems.push(problem("clause-twice", clause.at, { found: clause.text, first: first.text }, first.at));
+      else if (clause) clauses.push(clause);
+    }
+  }
+  const follows = clauses.some((clause) => clause.kind === "gaps at most");
+  const { count, what } = readHead(head ?? value, into.problems);
+  return { at: value.at, text: value.text, name, count: count ?? (follows ? "follows" : 1), what, clauses };
+}
+
+/** Two clauses that settle the same thing; clauses about different sides or directions may stand together. */
+function saysTheSame(a: Clause, b: Clause): boolean {
+  return topic(a) === topic(b);
+}
+
+function topic(clause: Clause): string {
+  if (clause.kind.startsWith("spread")) return "spread";
+  if ("side" in clause) return `${clause.kind} ${clause.side}`;
+  if (clause.kind === "gap" || clause.kind === "centred") return `${clause.kind} ${clause.axis ?? ""}`;
+  return clause.kind;
+}
+
+const numberWords = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+
+function readHead(head: Written, problems: Problem[]): { count?: number; what: Written } {
+  const nothing = { text: "", at: head.at };
+  const [first, second] = wordsOf(head);
+  if (!first) {
+    problems.push(problem("line-of-nothing", head.at, { found: head.text }));
+    return { what: nothing };
+  }
+  const spelt = numberWords.indexOf(first.text.toLowerCase());
+  if (spelt >= 0 && second) {
+    const instead = `${spelt + 1} ${restFrom(head, second.at)}`;
+    problems.push(problem("count-in-words", first.at, { found: first.text, instead }));
+    return { what: { text: restFrom(head, second.at), at: second.at } };
+  }
+  if (!/^\d+$/.test(first.text)) {
+    if (isClause(head)) {
+      problems.push(problem("clause-first", head.at, { found: head.text }));
+      return { what: nothing };
+    }
+    return { what: head };
+  }
+  if (!second) {
+    problems.push(problem("line-of-nothing", head.at, { found: head.text }));
+    return { what: nothing };
+  }
+  const count = Number(first.text);
+  const what = { text: restFrom(head, second.at), at: second.at };
+  if (count >= 1 && count <= mostMembers) return { count, what };
+  problems.push(problem("count-out-of-range", first.at, { found: first.text, most: mostMembers }));
+  return { what };
+}
+
+const restFrom = (whole: Written, at: Place): string => whole.text.slice(at.column - whole.at.column);
