@@ -9,6 +9,7 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["watch", async () => (await import("./handles/watch.ts")).watch],
   ["problems", async () => (await import("./handles/problems.ts")).problems],
   ["work", async () => (await import("./handles/work.ts")).work],
+  ["lines", async () => (await import("./handles/lines.ts")).lines],
 ]);
 
 const usage = `shopleaf build    [--content DIR] [--out DIR] [--only binder,store]
@@ -19,6 +20,8 @@ shopleaf problems FILE|DIR… [--content DIR]
                                        problems only, each at its line
 shopleaf work     RECIPE [--variant SLUG] [--content DIR]
                                        the worked-out item as JSON
+shopleaf lines    MODEL.json --view front|top|right|iso|general
+                                       the visible lines of a model, in its own units
 
 --content is the folder that holds recipes, yard, shop and guide (here: content).
 JSON goes to standard output, problems to standard error.

@@ -41,6 +41,17 @@ export const siteSentences = {
     expected: "UTF-8 text",
     mend: "Save it again as UTF-8 text.",
   }),
+  "not-json": (f: { why: string }) => ({
+    says: `This is not JSON: ${f.why}.`,
+    found: f.why,
+    expected: "a model file in JSON",
+    mend: "Mend the file there.",
+  }),
+  "model-fault": (f: { fault: string }) => ({
+    says: `In this model, ${f.fault}.`,
+    found: f.fault,
+    mend: "Mend the model there.",
+  }),
   "same-slug": (f: { slug: string; other: string }) => ({
     says: `Two recipes would have the same address "${f.slug}": this one and ${f.other}.`,
     found: f.slug,
