@@ -27,21 +27,29 @@ function placedOf(tree: Tree): unknown {
 
 /**
  * Checks the tree's shape. `where` says in words what the tree is ("in the front-matter", 'of "fence board"').
- * The `error` text of a leaf in the schema says what is expected there ("a date like 2026-11-01").
+ * `head` is where a missing key is told, the tree's own line if it has no better one. The `error` text of a leaf in the
+ * schema says what is expected there ("a date like 2026-11-01").
  */
 export function checkShape<S extends z.ZodType>(
   tree: Tree,
   schema: S,
   where: string,
+  head: Place = tree.at,
 ): { placed?: Placed<z.output<S>>; problems: Problem[] } {
   const result = schema.safeParse(plainOf(tree), { reportInput: true });
   if (result.success) return { placed: placedOf(tree) as Placed<z.output<S>>, problems: [] };
-  return { problems: result.error.issues.flatMap((issue) => issueProblems(issue, tree, schema, where)) };
+  return { problems: result.error.issues.flatMap((issue) => issueProblems(issue, tree, schema, where, head)) };
 }
 
 type Path = readonly PropertyKey[];
 
-function issueProblems(issue: z.core.$ZodIssue, tree: Tree, schema: z.core.$ZodType, where: string): Problem[] {
+function issueProblems(
+  issue: z.core.$ZodIssue,
+  tree: Tree,
+  schema: z.core.$ZodType,
+  where: string,
+  head: Place,
+): Problem[] {
   const path = issue.path;
   const found = nodeAt(tree, path);
   const inside = path.length === 0 ? where : `under "${path.map(String).join(": ")}"`;
@@ -52,11 +60,11 @@ function issueProblems(issue: z.core.$ZodIssue, tree: Tree, schema: z.core.$ZodT
       return problem("unknown-key", at, { key, where: inside, known, nearest: nearest(key, known) });
     });
   }
-  const key = String(path.at(-1) ?? "this");
+  const key = String(path.at(-1) ?? /"(.+)"/.exec(where)?.[1] ?? where);
   if (!found.whole) {
     const parent = path.slice(0, -1);
     return [
-      problem("missing-key", found.at, {
+      problem("missing-key", found.node === tree ? head : found.at, {
         key,
         where: parent.length === 0 ? where : `under "${parent.map(String).join(": ")}"`,
         expected: issue.code === "invalid_type" ? kindWords(issue.expected) : issue.message,

@@ -151,7 +151,7 @@ function grow(node: Node, text: string, place: ToPlace, problems: Problem[]): Tr
     return { kind: "list", at, items: node.items.map((item) => grow(item as Node, text, place, problems)) };
   }
   const value = isScalar(node) ? String(node.value ?? "") : "";
-  if (node.comment && /^\d/.test(node.comment))
+  if (node.comment && /^\d{1,2}\b/.test(node.comment))
     problems.push(problem("yaml-hash", at, { kept: shorten(value), lost: shorten(`#${node.comment}`) }));
   return { kind: "text", text: value, at };
 }

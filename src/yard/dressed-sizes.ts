@@ -1,4 +1,5 @@
 // A softwood board's nominal name -> its true dressed size.
+import { nearest } from "../problems/nearest.ts";
 import { type Exact, exact } from "../units/length.ts";
 
 /** Surfaced dry (at most 19 % moisture) or green (over 19 %). */
@@ -59,6 +60,16 @@ export function dressedSize(nominal: string, sawn: Sawn): { thickness: Exact; wi
   return thickness && width ? { thickness, width } : undefined;
 }
 
-/** Every nominal section of the tables. */
-export const knownNominals = (sawn: Sawn): string[] =>
-  Object.keys(dressedThickness[sawn]).flatMap((t) => Object.keys(dressedWidth[sawn]).map((w) => `${t}x${w}`));
+/** The section of the tables nearest to one they lack: the same thickness and the nearest width, or the nearest name. */
+export function nearestNominal(nominal: string, sawn: Sawn): string | undefined {
+  const [thick = "", wide = ""] = nominal.split("x");
+  const widths = Object.keys(dressedWidth[sawn]);
+  if (dressedThickness[sawn][thick] && /^\d+$/.test(wide)) {
+    const far = (width: string): number => Math.abs(Number(width) - Number(wide));
+    return `${thick}x${widths.reduce((best, width) => (far(width) < far(best) ? width : best))}`;
+  }
+  return nearest(
+    nominal,
+    Object.keys(dressedThickness[sawn]).flatMap((t) => widths.map((w) => `${t}x${w}`)),
+  );
+}

@@ -8,7 +8,7 @@ import { checkShape, type Placed } from "../problems/tree-shape.ts";
 import { entriesUnder, type TreeEntry } from "../problems/yaml-tree.ts";
 import { type Exact, zero } from "../units/length.ts";
 import { woodDensity } from "./density.ts";
-import { dressedSize, dryMoisture, isNominal, knownNominals, type Sawn } from "./dressed-sizes.ts";
+import { dressedSize, dryMoisture, isNominal, nearestNominal, type Sawn } from "./dressed-sizes.ts";
 import {
   type Problems,
   parseDate,
@@ -31,7 +31,7 @@ export function readBoard(
   pricedInFile: Written | undefined,
   problems: Problems,
 ): Board | undefined {
-  const { placed: f, problems: found } = checkShape(entry.value, boardSchema, `of "${entry.key.text}"`);
+  const { placed: f, problems: found } = checkShape(entry.value, boardSchema, `of "${entry.key.text}"`, entry.key.at);
   problems.push(...found);
   if (!f) return undefined;
   const wood = species.get(f.species.text);
@@ -79,9 +79,8 @@ function readSize(
   const sawn: Sawn = f.sawn?.text === "green" ? "green" : "dry";
   const dressed = nominal && dressedSize(nominal.text, sawn);
   if (nominal && !dressed && !f.size && !f.measured) {
-    const known = knownNominals(sawn);
     problems.push(
-      problem("yard-nominal", nominal.at, { found: nominal.text, sawn, nearest: nearest(nominal.text, known) }),
+      problem("yard-nominal", nominal.at, { found: nominal.text, sawn, nearest: nearestNominal(nominal.text, sawn) }),
     );
     return undefined;
   }

@@ -47,7 +47,12 @@ export function readFastener(
   pricedInFile: Written | undefined,
   problems: Problems,
 ): Fastener | undefined {
-  const { placed: f, problems: found } = checkShape(entry.value, fastenerSchema, `of "${entry.key.text}"`);
+  const { placed: f, problems: found } = checkShape(
+    entry.value,
+    fastenerSchema,
+    `of "${entry.key.text}"`,
+    entry.key.at,
+  );
   problems.push(...found);
   if (!f) return undefined;
   const named = findFastenerSize(entry.key.text);

@@ -36,7 +36,7 @@ export function readFinish(
   pricedInFile: Written | undefined,
   problems: Problems,
 ): Finish | undefined {
-  const { placed: f, problems: found } = checkShape(entry.value, finishSchema, `of "${entry.key.text}"`);
+  const { placed: f, problems: found } = checkShape(entry.value, finishSchema, `of "${entry.key.text}"`, entry.key.at);
   problems.push(...found);
   if (!f) return undefined;
   const isColour = /^#?[0-9a-f]{6}$/i.test(f.colour.text);

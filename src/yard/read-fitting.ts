@@ -12,7 +12,7 @@ export function readFitting(
   pricedInFile: Written | undefined,
   problems: Problems,
 ): Fitting | undefined {
-  const { placed: f, problems: found } = checkShape(entry.value, fittingSchema, `of "${entry.key.text}"`);
+  const { placed: f, problems: found } = checkShape(entry.value, fittingSchema, `of "${entry.key.text}"`, entry.key.at);
   problems.push(...found);
   if (!f) return undefined;
   const weight = parseWeight("weight", f.weight, problems);

@@ -16,7 +16,7 @@ export function readSpecies(
 }
 
 function readOne(entry: TreeEntry, problems: Problems): Species | undefined {
-  const { placed: f, problems: found } = checkShape(entry.value, speciesSchema, `of "${entry.key.text}"`);
+  const { placed: f, problems: found } = checkShape(entry.value, speciesSchema, `of "${entry.key.text}"`, entry.key.at);
   problems.push(...found);
   if (!f) return undefined;
   const specificGravity = parsePlain("gravity", f.gravity, 0.1, 1.4, problems);

@@ -48,7 +48,7 @@ export const fastenerSchema = z.strictObject({
 export const finishSchema = z.strictObject({
   kind: z.enum(["oil", "stain", "paint", "limewash", "wax"]),
   words: text("what the buyer reads").meta(shown),
-  colour: text("six digits of red, green and blue, like 7a5230").meta(shown),
+  colour: text("six digits of red, green and blue without #, like 7a5230").meta(shown),
   clear: text("0 where it hides the grain, 1 where it is clear"),
   coverage: text("square feet a gallon covers in one coat, like 200"),
   tin: text("what a tin holds, like 1 quart"),
