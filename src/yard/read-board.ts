@@ -98,10 +98,6 @@ function readLengths(
   problems: Problems,
 ): BoardLength[] | undefined {
   const written = entriesUnder(entry.value, "lengths");
-  if (written.length === 0) {
-    problems.push(problem("yard-no-lengths", entry.key.at, { name: entry.key.text }));
-    return undefined;
-  }
   const loss = f["end-loss"] ? parseYardLength("end-loss", f["end-loss"], problems) : zero;
   const allDated = written.every((e) => e.value.kind === "text" && / on /.test(e.value.text));
   const priced = allDated ? undefined : parsePriced(entry.key, f.priced, pricedInFile, problems);

@@ -65,11 +65,6 @@ export const yardSentences = {
     expected: '"size", "measured" or "nominal"',
     mend: 'Add a line like "size: 5/8 x 5 1/2" (thickness x width).',
   }),
-  "yard-no-lengths": (f: { name: string }) => ({
-    says: `"${f.name}" can't be bought in any length.`,
-    expected: 'lines under "lengths" like "72: 3.98"',
-    mend: "Add each length the yard sells, with its price.",
-  }),
   "yard-length-twice": (f: { name: string; length: string }) => ({
     says: `"${f.name}" is offered twice at ${f.length} in.`,
     found: f.length,
