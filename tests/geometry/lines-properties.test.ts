@@ -4,11 +4,12 @@ import { expect, test } from "vitest";
 import { sceneOf, visibleLines } from "../../src/geometry/scene.ts";
 import type { Vec3 } from "../../src/geometry/shape.ts";
 import { inMillimetres } from "../../src/geometry/tolerance.ts";
-import { add, cross, dot, subtract, times } from "../../src/geometry/vector.ts";
+import { add, cross, dot, times } from "../../src/geometry/vector.ts";
 import { namedViews, project, type View } from "../../src/geometry/view.ts";
 import type { BoxInFrame } from "./box-solid.ts";
 import { uncovered } from "./coverage.ts";
 import { anyTurn, cutBlock, evenly, partsOf, turnedBox, turnedView, viewOfTurn } from "./cut-block.ts";
+import { throughBox } from "./rays.ts";
 
 test("boards and viewer turned together give the same drawing", () => {
   fc.assert(
@@ -91,7 +92,7 @@ function edgeSamples({ frame, size }: BoxInFrame, view: View) {
           return add(frame.origin, add(p, times(axes[k] as Vec3, toK)));
         };
         const towards = (axis: number, end: number) => dot(axes[axis] as Vec3, view.toViewer) * (end === 0 ? -1 : 1);
-        if (Math.abs(towards(j, sj)) < 0.01 || Math.abs(towards(k, sk)) < 0.01) continue;
+        if (Math.abs(towards(j, sj)) < 0.05 || Math.abs(towards(k, sk)) < 0.05) continue;
         // The face across j holds the edge; inside it the way on is along k, and the other way about.
         const inside = [
           ...(towards(j, sj) > 0 ? [[0, 1] as const] : []),
@@ -110,23 +111,11 @@ function edgeSamples({ frame, size }: BoxInFrame, view: View) {
   return samples;
 }
 
-/** Whether a ray from p to the viewer passes through a box for more than a hair: the slab test. */
+/** Whether a ray from p to the viewer passes through a box for more than a hair. */
 function covered(p: Vec3, boxes: readonly BoxInFrame[], view: View): boolean {
-  return boxes.some(({ frame, size }) => {
-    const from = subtract(p, frame.origin);
-    let [enter, leave] = [0, Infinity];
-    [frame.x, frame.y, cross(frame.x, frame.y)].forEach((axis, i) => {
-      const start = dot(from, axis);
-      const speed = dot(view.toViewer, axis);
-      if (Math.abs(speed) < 1e-12) {
-        if (start <= 1e-9 || start >= (size[i] as number) - 1e-9) leave = -Infinity;
-        return;
-      }
-      const [s, t] = [-start / speed, ((size[i] as number) - start) / speed];
-      enter = Math.max(enter, Math.min(s, t));
-      leave = Math.min(leave, Math.max(s, t));
-    });
-    return leave - enter > 1e-6;
+  return boxes.some((box) => {
+    const { enter, leave } = throughBox(p, view.toViewer, box);
+    return leave - Math.max(0, enter) > 1e-6;
   });
 }
 
