@@ -1,6 +1,6 @@
 // Two points and a value -> a dimension line with its extension lines, arrows and value (ISO 129-1).
 import type { Mark, Paper } from "./drawing.ts";
-import { descent, textWidth } from "./text-width.ts";
+import { capHeight, descent, textWidth } from "./text-width.ts";
 
 /** The extension line starts this far from the outline and runs this far past the dimension line (mm). */
 export const gapAtOutline = 1;
@@ -14,7 +14,7 @@ const along = (from: Paper, way: Paper, by: number): Paper => [from[0] + way[0] 
 /** Degrees, anti-clockwise, at which text along a line reads from below or from the right. */
 export function readingTurn(a: Paper, b: Paper): number {
   const turn = (-Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
-  const upright = turn > 90 - 1e-6 + 0.001 ? turn - 180 : turn <= -90 + 1e-6 ? turn + 180 : turn;
+  const upright = turn > 90.001 ? turn - 180 : turn <= -89.999 ? turn + 180 : turn;
   return Math.round(upright * 100) / 100 + 0;
 }
 
@@ -48,4 +48,15 @@ export function drawDimension(a: Paper, b: Paper, outward: Paper, off: number, v
     { kind: "arrowhead", tip: to, way: outside ? back : way, size: arrowSize },
     { kind: "text", at: along(middle, over, foot), text: value, size, anchor: "middle", turn },
   ];
+}
+
+/** A second value for the same dimension, under the middle of its line. */
+export function drawUnderValue(a: Paper, b: Paper, outward: Paper, off: number, value: string, size: number): Mark {
+  const from = along(a, outward, off);
+  const to = along(b, outward, off);
+  const turn = readingTurn(from, to);
+  const angle = (turn * Math.PI) / 180;
+  const under: Paper = [Math.sin(angle), Math.cos(angle)];
+  const middle: Paper = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  return { kind: "text", at: along(middle, under, lift + capHeight * size), text: value, size, anchor: "middle", turn };
 }

@@ -1,7 +1,7 @@
 // An item -> its exploded view: panels and boards moved apart along their seats, every piece once with its mark.
 import type { Vec3 } from "../geometry/shape.ts";
 import { add } from "../geometry/vector.ts";
-import { nearness, type View, viewFrom } from "../geometry/view.ts";
+import { nearness, type View } from "../geometry/view.ts";
 import type { Contact, Item, Panel } from "../item/item.ts";
 import { inches } from "../units/length.ts";
 import { balloonRadius, drawBalloons } from "./balloons.ts";
@@ -21,15 +21,8 @@ import {
 } from "./picture.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
 import { binderSheet, pictorialPen, type Sheet } from "./sheet.ts";
+import { standingViews } from "./standing-view.ts";
 import { seenParts, seenShare, seenStretches } from "./visibility.ts";
-
-/** Where a standing thing is looked at from, in turn: nothing lines up from any of them. */
-export const standingViews: readonly { readonly words: string; readonly view: View }[] = [
-  { words: "the front right, from above", view: viewFrom([1, -1.7, 0.95]) },
-  { words: "the front left, from above", view: viewFrom([-1, -1.7, 0.95]) },
-  { words: "the back right, from above", view: viewFrom([1, 1.7, 0.95]) },
-  { words: "the back left, from above", view: viewFrom([-1, 1.7, 0.95]) },
-];
 
 /** Gaps that are tried, the smallest first, as parts of the item's middle size. */
 const gaps = [0.2, 0.28, 0.38, 0.5, 0.65];
@@ -46,7 +39,7 @@ function moveApart(item: Item): Apart {
   const { width, depth, height } = item.overall;
   const middle = [width, depth, height].map(inches).sort((a, b) => a - b)[1] as number;
   let best: { readonly apart: Apart; readonly least: number } | undefined;
-  for (const { words, view } of standingViews) {
+  for (const { words, view } of standingViews.slice(0, 4)) {
     const opened = new Set(nearestOfKinds(item.panels, view).map((panel) => panel.name));
     for (const part of gaps) {
       const units = unitsOf(item, opened, middle * part * 0.45);

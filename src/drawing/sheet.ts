@@ -2,7 +2,7 @@
 
 export type Sheet = {
   /** Ends the drawing's id, so that two sizes of one drawing can stand on one page. */
-  readonly name: "binder" | "store" | "phone";
+  readonly name: "binder" | "store" | "phone" | "step";
   readonly width: number;
   readonly height: number;
   /** Type size (9 pt = 3.175 mm), never under 2.5 mm on paper. */
@@ -14,6 +14,9 @@ export const storeSheet: Sheet = { name: "store", width: 150, height: 150, type:
 
 /** Shown 320 px wide, its type stands 11.4 px high. */
 export const phoneSheet: Sheet = { name: "phone", width: 90, height: 130, type: 3.2 };
+
+/** Narrow enough to stand beside its words on paper, and to fill a phone. */
+export const stepSheet: Sheet = { name: "step", width: 90, height: 75, type: 3.2 };
 
 /** Wide lines on paper, mm; narrow ones are half as wide (rows of ISO 128-2: 0.5 and 0.25, 0.35 and 0.18, 0.25 and 0.13). */
 export const wide = 0.5;

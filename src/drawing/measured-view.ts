@@ -1,0 +1,75 @@
+// An item -> the view that tells a buyer how big it is: width, depth and height, in inches and millimetres; no other size.
+import type { Vec3 } from "../geometry/shape.ts";
+import type { Item } from "../item/item.ts";
+import type { Division } from "../units/division.ts";
+import { formatWithUnit } from "../units/format-length.ts";
+import { inches, type Length } from "../units/length.ts";
+import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
+import type { Drawing, Mark, Paper } from "./drawing.ts";
+import { withFractions } from "./paper-text.ts";
+import { spotOnPaper } from "./picture.ts";
+import { pictorialPen, type Sheet, storeSheet } from "./sheet.ts";
+import { drawStanding, standIn } from "./standing-view.ts";
+import { textWidth } from "./text-width.ts";
+
+const edge = 2;
+/** From the outline to a dimension line, mm: its lower value stands between them. */
+const off = 9;
+
+/** What a buyer measures with, first and second: the shop's own unit leads. */
+const units = (division: Division): readonly [Division, Division] => {
+  const inch: Division = { unit: "in", per: 16 };
+  return division.unit === "in" ? [division, { unit: "mm" }] : [division, inch];
+};
+
+type Side = "left" | "below left" | "below right";
+
+/** One size with both values along its line; where that is too short for them, in two rows beside it. */
+function drawSize(a: Paper, b: Paper, side: Side, values: readonly [string, string], size: number): Mark[] {
+  const outward: Paper = side === "left" ? [-1, 0] : [0, 1];
+  const along = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const fits = Math.max(...values.map((value) => textWidth(value, size, false))) + 2 * arrowSize < along;
+  const dimension = drawDimension(a, b, outward, off, values[0], size);
+  if (fits) return [...dimension, drawUnderValue(a, b, outward, off, values[1], size)];
+  const lines = dimension.filter((mark) => mark.kind !== "text");
+  const u = (a[0] + b[0]) / 2 + outward[0] * off + (side === "below right" ? 3 : -3);
+  const v = (a[1] + b[1]) / 2 + outward[1] * off;
+  const anchor = side === "below right" ? "start" : "end";
+  const rows = values.map((text, i): Mark => ({ kind: "text", at: [u, v + size * 1.2 * (i + 1)], text, size, anchor }));
+  return [...lines, ...rows];
+}
+
+export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = storeSheet): Drawing {
+  const { width, depth, height } = item.overall;
+  const [x, y, z] = [inches(width), inches(depth), inches(height)];
+  const margin = off + sheet.type + 4;
+  const room = {
+    left: edge + margin,
+    top: edge + 1,
+    width: sheet.width - 2 * edge - 2 * margin,
+    height: sheet.height - 2 * edge - margin - sheet.type,
+  };
+  const { picture, placement, height: drawn } = standIn(item, room);
+  const paper = (spot: Vec3): Paper => spotOnPaper(picture, placement, spot);
+  const [first, second] = units(division);
+  const size = (from: Vec3, to: Vec3, side: Side, length: Length): Mark[] => {
+    const values = [first, second].map((one) => withFractions(formatWithUnit(length, one))) as [string, string];
+    return drawSize(paper(from), paper(to), side, values, sheet.type);
+  };
+  const both = (length: Length): string => `${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`;
+  return {
+    id: `${item.slug}-measured-${sheet.name}`,
+    title: `${item.title}: how big it is`,
+    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.`,
+    width: sheet.width,
+    height: drawn + 2 * edge + margin + sheet.type,
+    scale: placement.scale,
+    pen: pictorialPen(sheet),
+    marks: [
+      ...drawStanding(picture, placement, (_, endGrain) => ({ kind: endGrain ? "end grain" : "wood" })),
+      ...size([0, 0, 0], [x, 0, 0], "below left", width),
+      ...size([x, 0, 0], [x, y, 0], "below right", depth),
+      ...size([0, 0, 0], [0, 0, z], "left", height),
+    ],
+  };
+}
