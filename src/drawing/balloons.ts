@@ -13,10 +13,26 @@ export type Columns = { readonly left: number; readonly right: number; readonly 
 
 export const balloonRadius = 3.4;
 export const dotRadius = 0.7;
+/** From the picture to the middle of a column, and the least from a balloon to the edge of the sheet, mm. */
+const beside = balloonRadius + 8;
+const sheetEdge = 2;
 /** From middle to middle of neighbours in a column. */
 const step = 2 * balloonRadius + 2;
 
 type Placed = { readonly text: string; readonly dot: Paper; balloon: Paper };
+
+/** Columns that stand close outside a picture and inside its sheet. */
+export const columnsBeside = (
+  picture: { readonly left: number; readonly width: number },
+  sheetWidth: number,
+  top: number,
+  bottom: number,
+): Columns => ({
+  left: Math.max(sheetEdge + balloonRadius, picture.left - beside),
+  right: Math.min(sheetWidth - sheetEdge - balloonRadius, picture.left + picture.width + beside),
+  top,
+  bottom,
+});
 
 /** Columns stand at u = left and u = right. No two balloons overlap and no leader crosses another. */
 export function drawBalloons(callouts: readonly Callout[], columns: Columns): Mark[] {

@@ -10,16 +10,21 @@ export function dotSpots(
   picture: Picture,
   placement: Placement,
   owners: ReadonlySet<number>,
+  keepOff: readonly (readonly Paper[])[],
 ): readonly { readonly at: Paper; readonly room: number }[] {
   return picture.scene.regions
     .filter((region) => owners.has(region.owner))
     .sort((a, b) => b.area - a.area)
     .slice(0, 12)
-    .flatMap((region) => roomiest(region, (p) => onPaper(picture, placement, p)))
+    .flatMap((region) => roomiest(region, (p) => onPaper(picture, placement, p), keepOff))
     .sort((a, b) => b.room - a.room);
 }
 
-function roomiest(region: Region, paper: (p: readonly [number, number]) => Paper): { at: Paper; room: number }[] {
+function roomiest(
+  region: Region,
+  paper: (p: readonly [number, number]) => Paper,
+  keepOff: readonly (readonly Paper[])[],
+): { at: Paper; room: number }[] {
   const loops = [region.outer, ...region.holes].map((loop) => loop.map(paper));
   const outer = loops[0] as Paper[];
   const [us, vs] = [outer.map((p) => p[0]), outer.map((p) => p[1])];
@@ -28,7 +33,7 @@ function roomiest(region: Region, paper: (p: readonly [number, number]) => Paper
   for (let i = 1; i < grid; i++) {
     for (let j = 1; j < grid; j++) {
       const at: Paper = [left + ((right - left) * i) / grid, top + ((bottom - top) * j) / grid];
-      if (isInside(at, loops)) found.push({ at, room: borderDistance(at, loops) });
+      if (isInside(at, loops)) found.push({ at, room: borderDistance(at, [...loops, ...keepOff]) });
     }
   }
   // The three roomiest that are not side by side, so that a shorter leader can be chosen.

@@ -4,7 +4,7 @@ import { add } from "../geometry/vector.ts";
 import { nearness, type View } from "../geometry/view.ts";
 import type { Contact, Item, Panel } from "../item/item.ts";
 import { inches } from "../units/length.ts";
-import { balloonRadius, drawBalloons } from "./balloons.ts";
+import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { explode, type Unit, unitsOf } from "./explode.ts";
@@ -19,7 +19,7 @@ import {
   standingLight,
   takePicture,
 } from "./picture.ts";
-import { findRatio, formatRatio, scaleOf } from "./scale.ts";
+import { fitScale } from "./scale.ts";
 import { binderSheet, pictorialPen, type Sheet } from "./sheet.ts";
 import { standingViews } from "./standing-view.ts";
 import { seenParts, seenShare, seenStretches } from "./visibility.ts";
@@ -137,8 +137,7 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   const column = edge + 2 * balloonRadius + 5;
   const size = pictureSize(picture);
   const room = { width: sheet.width - 2 * column, height: sheet.height - 2 * edge };
-  const ratio = findRatio(size.width, size.height, room);
-  const scale = scaleOf(ratio);
+  const scale = fitScale(size.width, size.height, room);
   const placement: Placement = {
     scale,
     left: column + (room.width - size.width * scale) / 2,
@@ -147,19 +146,15 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   const height = size.height * scale + 2 * edge + 2;
   const callouts = item.pieces.map((piece) => {
     const owners = new Set(picture.bodies.flatMap((body, i) => (body.member.mark === piece.mark ? [i] : [])));
-    return { text: piece.mark, spots: dotSpots(picture, placement, owners) };
+    return { text: piece.mark, spots: dotSpots(picture, placement, owners, []) };
   });
-  const columns = {
-    left: edge + balloonRadius,
-    right: sheet.width - edge - balloonRadius,
-    top: edge,
-    bottom: height - edge,
-  };
+  const across = { left: placement.left, width: size.width * scale };
+  const columns = columnsBeside(across, sheet.width, edge, height - edge);
   const pieces = item.pieces.map((piece) => `${piece.mark}, ${piece.count} of ${piece.name}`);
   return {
     id: `${item.slug}-exploded-${sheet.name}`,
     title: `${item.title}: exploded view`,
-    description: `The ${item.members.length} boards moved apart, seen from ${from}, at ${formatRatio(ratio)}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.`,
+    description: `The ${item.members.length} boards moved apart, seen from ${from}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.`,
     width: sheet.width,
     height,
     pen: pictorialPen(sheet),

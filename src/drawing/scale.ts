@@ -14,6 +14,13 @@ export function findRatio(
   return ratios.find((ratio) => ratio >= least - 1e-9) ?? Math.ceil(least);
 }
 
+/** Paper mm for one inch of a picture that is not measured from: as large as its room, no larger than true size. */
+export const fitScale = (
+  width: number,
+  height: number,
+  room: { readonly width: number; readonly height: number },
+): number => Math.floor(Math.min(mmPerInch, room.width / width, room.height / height) * 1000) / 1000;
+
 /** Paper mm for one inch of the thing. */
 export const scaleOf = (ratio: number): number => mmPerInch / ratio;
 

@@ -13,7 +13,7 @@ import {
   standingLight,
   takePicture,
 } from "./picture.ts";
-import { findRatio, scaleOf } from "./scale.ts";
+import { fitScale } from "./scale.ts";
 
 /** Where a standing thing is looked at from, in turn: nothing lines up from any of them. */
 export const standingViews: readonly { readonly words: string; readonly view: View }[] = [
@@ -51,17 +51,13 @@ export function coatedTone(member: Member, endGrain: boolean): Tone {
 export type Room = { readonly left: number; readonly top: number; readonly width: number; readonly height: number };
 
 /** The whole item as large as a round scale allows, in the middle of its room across, at the top of it. */
-export function standIn(
-  item: Item,
-  room: Room,
-): { picture: Picture; placement: Placement; height: number; ratio: number } {
+export function standIn(item: Item, room: Room): { picture: Picture; placement: Placement; height: number } {
   const first = standingViews[0] as (typeof standingViews)[number];
   const picture = takePicture(item.members.map(inPlace), first.view);
   const size = pictureSize(picture);
-  const ratio = findRatio(size.width, size.height, room);
-  const scale = scaleOf(ratio);
+  const scale = fitScale(size.width, size.height, room);
   const placement = { scale, left: room.left + (room.width - size.width * scale) / 2, top: room.top };
-  return { picture, placement, height: size.height * scale, ratio };
+  return { picture, placement, height: size.height * scale };
 }
 
 export const drawStanding = (

@@ -1,6 +1,6 @@
 // The ways in and the fasteners of a step -> arrows on its picture: large ones for boards, short ones for screws.
 import type { Vec3 } from "../geometry/shape.ts";
-import { add, times } from "../geometry/vector.ts";
+import { add, length, subtract, times } from "../geometry/vector.ts";
 import type { Driven, Member } from "../item/item.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
@@ -25,16 +25,38 @@ export function drawWaysIn(entries: readonly Entry[], picture: Picture, placemen
     return carriers.flatMap((member) => {
       const way = by.get(member.id);
       if (way === undefined) return [];
-      return wayArrow(leadingMiddle(member, way), way, picture, placement);
+      return wayArrow(bestStart(member, way, picture), way, picture, placement);
     });
   });
 }
 
-function leadingMiddle({ solid: { box } }: Member, way: Vec3): Vec3 {
-  return [0, 1, 2].map((k) => {
-    const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
-    return (step > 1e-9 ? low : step < -1e-9 ? high : (low + high) / 2) + step;
-  }) as unknown as Vec3;
+/** The middle of the side that goes in first, and places nearer to its edges, as parts of its half size. */
+const starts: readonly (readonly [number, number])[] = [
+  [0, 0],
+  [0.9, 0],
+  [-0.9, 0],
+  [0, 1.02],
+  [0, -1.02],
+  [1.02, 0],
+  [-1.02, 0],
+];
+
+/** Of those the one whose way is seen longest. */
+function bestStart({ solid: { box } }: Member, way: Vec3, picture: Picture): Vec3 {
+  const leading = way.findIndex((step) => Math.abs(step) > 1e-9);
+  const [p, q] = [0, 1, 2].filter((k) => k !== leading) as [number, number];
+  const spots = starts.map(
+    ([a, b]) =>
+      [0, 1, 2].map((k) => {
+        const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
+        if (k === leading) return (step > 0 ? low : high) + step;
+        return (low + high) / 2 + ((high - low) / 2) * (k === p ? a : k === q ? b : 0);
+      }) as unknown as Vec3,
+  );
+  const seenLength = (spot: Vec3): number =>
+    seenStretches(picture, spot, add(spot, times(way, -1))).reduce((sum, [a, b]) => sum + length(subtract(b, a)), 0);
+  const longest = Math.max(...spots.map(seenLength));
+  return spots.find((spot) => seenLength(spot) > longest * 0.95) as Vec3;
 }
 
 function wayArrow(from: Vec3, way: Vec3, picture: Picture, placement: Placement): Mark[] {

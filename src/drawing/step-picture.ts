@@ -4,7 +4,7 @@ import { add, dot, times } from "../geometry/vector.ts";
 import { type View, viewFrom } from "../geometry/view.ts";
 import type { Item, Member, Panel, WorkedSection, WorkedStep } from "../item/item.ts";
 import { inches } from "../units/length.ts";
-import { balloonRadius, drawBalloons } from "./balloons.ts";
+import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, LineKind, Tone } from "./drawing.ts";
 import { drawNotes } from "./notes.ts";
@@ -20,7 +20,7 @@ import {
   standingLight,
   takePicture,
 } from "./picture.ts";
-import { findRatio, scaleOf } from "./scale.ts";
+import { fitScale } from "./scale.ts";
 import { type Sheet, stepSheet } from "./sheet.ts";
 import { standingViews } from "./standing-view.ts";
 import { drawScrews, drawWaysIn } from "./step-arrows.ts";
@@ -50,7 +50,7 @@ function benchLook(item: Item, panel: Panel): Look & { readonly up: Vec3 } {
     toward(panel.up),
     times(through, backUp ? 1 : -1),
   ];
-  const flat = viewFrom([0.3, -0.62, 0.9]);
+  const flat = viewFrom([0.16, -0.6, 0.9]);
   const inSpace = ([x, y, z]: Vec3): Vec3 => add(add(times(right, x), times(away, y)), times(up, z));
   return {
     view: { toViewer: inSpace(flat.toViewer), right: inSpace(flat.right), up: inSpace(flat.up) },
@@ -119,7 +119,7 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   const stand = driven.length > 0 ? 6 : 1;
   const size = pictureSize(picture);
   const room = { width: sheet.width - 2 * column, height: sheet.height - 2 * edge - 2 * stand };
-  const scale = scaleOf(findRatio(size.width, size.height, room));
+  const scale = fitScale(size.width, size.height, room);
   const placement: Placement = {
     scale,
     left: column + (room.width - size.width * scale) / 2,
@@ -133,12 +133,14 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   );
   const kindOf = (member: Member): LineKind => (added.has(member.id) ? "strong" : "light");
   const toneOf = (member: Member): Tone => ({ kind: added.has(member.id) ? "added" : "there" });
+  const screws = drawScrews(driven, by, picture, placement);
+  const arrows = screws.flatMap((mark) => (mark.kind === "lines" ? mark.chains : []));
   const marks = [...new Set(membersOf(item, step.shown).map((member) => member.mark))];
   const callouts = marks.map((mark) => {
     const owners = new Set(
       picture.bodies.flatMap(({ member }, i) => (member.mark === mark && added.has(member.id) ? [i] : [])),
     );
-    return { text: mark, spots: dotSpots(picture, placement, owners) };
+    return { text: mark, spots: dotSpots(picture, placement, owners, arrows) };
   });
   return {
     id: `${item.slug}-step-${step.number}-${sheet.name}`,
@@ -147,15 +149,15 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
-    pen: 0.35,
+    pen: 0.25,
     marks: [
       ...drawRegions(picture, placement, look.shading, toneOf),
       ...drawLines(picture, placement, kindOf, ["strong", "light"]),
       ...drawWaysIn(entries, picture, placement),
-      ...drawScrews(driven, by, picture, placement),
+      ...screws,
       ...drawBalloons(
         callouts.filter((callout) => callout.spots.length > 0),
-        { left: edge + balloonRadius, right: sheet.width - edge - balloonRadius, top: edge, bottom },
+        columnsBeside({ left: placement.left, width: size.width * scale }, sheet.width, edge, bottom),
       ),
       ...notes.marks,
     ],
@@ -173,11 +175,11 @@ function describeStep(item: Item, section: WorkedSection, step: WorkedStep, look
     );
   };
   const fasteners = step.joins.flatMap((join) => join.driven.map((driven) => driven.fastener.name));
-  const screws = [...new Set(fasteners)].map((name) => `${fasteners.filter((other) => other === name).length} ${name}`);
+  const counts = [...new Set(fasteners)].map((name) => `${fasteners.filter((other) => other === name).length} ${name}`);
   const place = section.makes === undefined ? "" : ` On the bench, panel ${section.makes.kind}.`;
   const before = step.there.length === 0 ? "Nothing is there yet." : `Already there: ${counted(step.there)}.`;
   const now = step.shown.length === 0 ? "" : ` Added now: ${counted(step.shown)}.`;
-  const driven = screws.length === 0 ? "" : ` Driven now: ${listed(screws)}.`;
+  const driven = counts.length === 0 ? "" : ` Driven now: ${listed(counts)}.`;
   const words = look.words === "" ? "" : ` ${look.words}`;
   return `${before}${now}${driven}${place}${words}`;
 }
