@@ -15,6 +15,7 @@ import type { Item, Member } from "./item.ts";
 import { checkHeld } from "./joins/held-together.ts";
 import { joinCuts } from "./joins/join-cuts.ts";
 import { joinsOf } from "./joins/joins.ts";
+import { pairKey } from "./joins/meetings.ts";
 import { neighboursOf } from "./neighbours.ts";
 import { piecesOf } from "./pieces.ts";
 import type { Placing } from "./placed.ts";
@@ -54,9 +55,11 @@ export function workPlaced(
     return { placed, id: placed.id, cuts, shape, solid: solidOf(shape) };
   });
   const { contacts, overlaps } = neighboursOf(bodies);
-  const { joins, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard);
-  const held = checkHeld(placing.members, joins, contacts);
-  const clashes = checkClashes(placing.members, overlaps);
+  const { joins, nowhere, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard);
+  const held = checkHeld(placing.members, joins, contacts, nowhere);
+  // A pair that its own join could not cut was told by the join.
+  const unsaid = overlaps.filter(({ a, b }) => !carved.refused.has(pairKey(a, b)));
+  const clashes = checkClashes(placing.members, unsaid);
 
   const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
   const { offered, problems: offering } = offeredOf(recipe, schemes);

@@ -6,25 +6,28 @@ import type { Contact, Join } from "../item.ts";
 import type { PlacedMember } from "../placed.ts";
 
 /**
- * Everything is joined into one, or said to be loose. Members of one line that fail alike are told once; a cluster is told at its
- * first member. What is loose has to lie or hang on something, or stand on the floor.
+ * Everything is joined to the largest part, or said to be loose. Members of one line that fail alike are told once; a cluster is told at its
+ * first member. Members that a broken join rule was to hold are `excused`. What is loose has to lie or hang on something, or stand on the floor.
  */
 export function checkHeld(
   members: readonly PlacedMember[],
   joins: readonly Join[],
   contacts: readonly Contact[],
+  excused: ReadonlySet<string>,
 ): Problem[] {
   const byId = new Map(members.map((m) => [m.id, m]));
   const touches = neighboursOf(members, contacts);
   const clusters = clustersOf(members, neighboursOf(members, joins));
-  const main = clusters.reduce<readonly PlacedMember[]>((best, c) => (c.length > best.length ? c : best), []);
+  const main = clusters
+    .filter((c) => !c.some((m) => m.loose))
+    .reduce<readonly PlacedMember[]>((best, c) => (c.length > best.length ? c : best), []);
   const inAir: PlacedMember[] = [];
   const alone: PlacedMember[] = [];
   const problems: Problem[] = [];
 
   for (const cluster of clusters) {
     const first = cluster[0];
-    if (!first || (cluster === main && (main.length > 1 || members.length === 1))) continue;
+    if (!first || cluster === main || cluster.some((m) => excused.has(m.id))) continue;
     const ids = new Set(cluster.map((m) => m.id));
     const outside = [...new Set(cluster.flatMap((m) => [...(touches.get(m.id) ?? [])]))].filter((id) => !ids.has(id));
     if (cluster.some((m) => m.loose)) {

@@ -8,16 +8,17 @@ import { along, boxOf, ownBox, ownSize } from "../frame.ts";
 import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { headingOf } from "../sides.ts";
-import { pairsOf, sharedBox } from "./meetings.ts";
+import { pairKey, pairsOf, sharedBox } from "./meetings.ts";
 
 type Cutting = { readonly member: string; readonly cut: WorkedCut };
 
-/** What the joins of a recipe cut away, by member id. References that mean nothing are told by the joins themselves. */
+/** What the joins of a recipe cut away, by member id; `refused` are the pairs that can't be cut. References that mean nothing are told by the joins themselves. */
 export function joinCuts(
   rules: readonly JoinRule[],
   placing: Placing,
-): { cuts: ReadonlyMap<string, readonly WorkedCut[]>; problems: Problem[] } {
+): { cuts: ReadonlyMap<string, readonly WorkedCut[]>; refused: ReadonlySet<string>; problems: Problem[] } {
   const cuts = new Map<string, WorkedCut[]>();
+  const refused = new Set<string>();
   const problems: Problem[] = [];
   for (const rule of rules) {
     const a = placing.find(rule.a, undefined);
@@ -29,11 +30,13 @@ export function joinCuts(
       if (!shared) continue;
       const found =
         way.kind === "half-lap" ? halfLap(way, rule, one, other, shared, placing) : letIn(way, one, other, shared);
-      if ("code" in found) problems.push(found);
-      else for (const { member, cut } of found) cuts.set(member, [...(cuts.get(member) ?? []), cut]);
+      if ("code" in found) {
+        problems.push(found);
+        refused.add(pairKey(one.id, other.id));
+      } else for (const { member, cut } of found) cuts.set(member, [...(cuts.get(member) ?? []), cut]);
     }
   }
-  return { cuts, problems };
+  return { cuts, refused, problems };
 }
 
 /** The way through both boards where they cross: neither of their lengths; the thinner way where they run alike. */

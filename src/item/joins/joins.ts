@@ -7,20 +7,20 @@ import { ownAlong } from "../frame.ts";
 import type { Contact, Driven, Join } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { headingOf, sideAt } from "../sides.ts";
-import { apart, pairsOf, sharedBox } from "./meetings.ts";
+import { apart, pairKey, pairsOf, sharedBox } from "./meetings.ts";
 import { drivePocket } from "./pocket.ts";
 import { type Seat, seatsOf } from "./seat.ts";
 import { type Drive, driveStraight } from "./straight.ts";
 
 type Pair = readonly [PlacedMember, PlacedMember];
 
-/** Joins in the order of the rules. A way with a problem is told once, however many places it has. */
+/** Joins in the order of the rules; `nowhere` are the members of rules that have no place. A way with a problem is told once, however many places it has. */
 export function joinsOf(
   rules: readonly JoinRule[],
   placing: Placing,
   contacts: readonly Contact[],
   yard: Yard,
-): { joins: Join[]; problems: Problem[] } {
+): { joins: Join[]; nowhere: ReadonlySet<string>; problems: Problem[] } {
   const touching = new Map<string, Contact[]>();
   for (const contact of contacts) {
     const key = pairKey(contact.a, contact.b);
@@ -28,14 +28,14 @@ export function joinsOf(
   }
   const joins: Join[] = [];
   const problems: Problem[] = [];
+  const unjoined = new Set<string>();
   for (const rule of rules) {
     const a = placing.find(rule.a, undefined);
     const b = placing.find(rule.b, undefined);
     const missing = [a, b].flatMap((found) => ("code" in found ? [found] : []));
     const ways = rule.ways.map((way) => wayOf(way, yard));
-    const unknown = ways.flatMap((way) => ("code" in way ? [way] : []));
-    problems.push(...missing, ...unknown);
-    if ("code" in a || "code" in b || unknown.length > 0) continue;
+    problems.push(...missing, ...ways.flatMap((way) => ("code" in way ? [way] : [])));
+    if ("code" in a || "code" in b) continue;
 
     const carved = rule.ways.find(isCarved);
     const pairs = pairsOf(a, b);
@@ -44,6 +44,7 @@ export function joinsOf(
     const places = pairs.filter(meet);
     if (places.length === 0) {
       problems.push(nowhere(rule, carved, pairs));
+      for (const { id } of [...a, ...b]) unjoined.add(id);
       continue;
     }
     for (const pair of places) {
@@ -67,13 +68,11 @@ export function joinsOf(
       });
     }
   }
-  return { joins, problems };
+  return { joins, nowhere: unjoined, problems };
 }
 
 type Carved = JoinWay & { kind: "half-lap" | "let in" };
 const isCarved = (way: JoinWay): way is Carved => way.kind === "half-lap" || way.kind === "let in";
-
-const pairKey = (a: string, b: string): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
 
 type Way =
   | Problem

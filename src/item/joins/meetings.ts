@@ -6,6 +6,9 @@ import { inInches } from "../../geometry/tolerance.ts";
 import { boxOf } from "../frame.ts";
 import type { PlacedMember } from "../placed.ts";
 
+/** The same for a with b and b with a. */
+export const pairKey = (a: string, b: string): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
+
 /** Each a with each b, a pair once whichever way round; never a member with itself. */
 export function pairsOf(
   a: readonly PlacedMember[],
