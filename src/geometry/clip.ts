@@ -12,8 +12,10 @@ export function clipped(body: Body, plane: Side, near: number): Body {
     const height = dot(plane.normal, p) - plane.offset;
     return Math.abs(height) <= near ? 0 : height;
   });
-  if (!heights.some((h) => h > 0)) return body;
-  if (!heights.some((h) => h < 0)) return { points: [], faces: [] };
+  // corners that earlier cuts took off are still numbered, but no face names them
+  const used = new Set(body.faces.flatMap((face) => face.loops.flat()).map((i) => Math.sign(heights[i] ?? 0)));
+  if (!used.has(1)) return body;
+  if (!used.has(-1)) return { points: [], faces: [] };
 
   const points = [...body.points];
   const cuts = new Map<string, number>();

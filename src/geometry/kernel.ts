@@ -1,8 +1,8 @@
 // The solid kernel, awaited once: prisms in, and the mesh of what is left after trims and removals out.
-import loadKernel, { type Manifold } from "manifold-3d";
+import loadKernel, { type Manifold, type Mat4 } from "manifold-3d";
 import { type PrismSides, prismSides } from "./body.ts";
-import type { Prism, Shape, Vec2, Vec3 } from "./shape.ts";
-import { dot, placed } from "./vector.ts";
+import type { Frame, Prism, Shape, Vec2, Vec3 } from "./shape.ts";
+import { dot, frameZ, placed } from "./vector.ts";
 
 const kernel = await loadKernel();
 kernel.setup();
@@ -16,14 +16,29 @@ export type Mesh = {
   readonly sources: Int32Array;
 };
 
-/** Calls `use` with the kernel's solid of a shape in the shape's own frame, then gives the memory back. */
-export function withKernelSolid<T>(shape: Shape, chordError: number, use: (solid: Manifold) => T): T {
-  const { solid, release } = kernelSolid(shape, chordError);
+/** Calls `use` with the body two shapes have in common, where they stand, then gives the memory back. */
+export function withCommonSolid<T>(a: Shape, b: Shape, chordError: number, use: (common: Manifold) => T): T {
+  const made: Manifold[] = [];
   try {
-    return use(solid);
+    const standing = [a, b].map((shape) => {
+      const { solid, release } = kernelSolid(shape, chordError);
+      const moved = solid.transform(matrixOf(shape.frame));
+      made.push(moved);
+      moved.numTri(); // moved now, while the solid it comes from is there
+      release();
+      return moved;
+    });
+    const common = kernel.Manifold.intersection(standing);
+    made.push(common);
+    return use(common);
   } finally {
-    release();
+    for (const m of made) m.delete();
   }
+}
+
+function matrixOf(frame: Frame): Mat4 {
+  const [x, y, z, o] = [frame.x, frame.y, frameZ(frame), frame.origin];
+  return [...x, 0, ...y, 0, ...z, 0, ...o, 1];
 }
 
 /** The mesh of a shape in its own frame. */
@@ -94,7 +109,8 @@ function moveInto(p: [number, number, number], removal: Prism, levels: Levels): 
   }
 }
 
-function readMesh(solid: Manifold, prismIds: readonly number[]): Mesh {
+/** The kernel's mesh with true corners. */
+export function readMesh(solid: Manifold, prismIds: readonly number[]): Mesh {
   const mesh = solid.getMesh();
   const sources = new Int32Array(mesh.numTri);
   for (let run = 0; run < mesh.numRun; run++) {

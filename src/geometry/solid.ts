@@ -41,7 +41,7 @@ export type Solid = {
 
 /** The solid of a shape. Curves become chords no further off than the table says, for good in every figure. */
 export function solidOf(shape: Shape, tolerances: Tolerances = inInches): Solid {
-  return finished(bodyOf(shape, tolerances), shape);
+  return { shape, ...closedBody(bodyOf(shape, tolerances), shape.frame) };
 }
 
 function bodyOf(shape: Shape, tolerances: Tolerances): Body {
@@ -59,11 +59,12 @@ function trimSide(trim: Trim, i: number): Side {
   return { normal, offset: dot(normal, trim.point), name: `trim:${i}` };
 }
 
-function finished(body: Body, shape: Shape): Solid {
-  const points = body.points.map((p) => placed(shape.frame, p));
+/** Faces, edges and figures of a body told in a frame. */
+export function closedBody(body: Body, frame: Frame): Omit<Solid, "shape"> {
+  const points = body.points.map((p) => placed(frame, p));
   const walls = new Map<string, number>();
-  const faces = body.faces.map((face) => finishedFace(face, points, shape.frame, walls));
-  return { shape, faces, edges: edgesOf(body, points), ...measured(faces, shape.frame.origin) };
+  const faces = body.faces.map((face) => finishedFace(face, points, frame, walls));
+  return { faces, edges: edgesOf(body, points), ...measured(faces, frame.origin) };
 }
 
 function finishedFace(

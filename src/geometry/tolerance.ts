@@ -5,6 +5,8 @@ export type Tolerances = {
   readonly solid: number;
   /** Vertices within this of a plane lie in it. */
   readonly plane: number;
+  /** Faces that stand nearer than this to each other touch. */
+  readonly touch: number;
   /** A face nearer to the viewer by less than this doesn't cover. */
   readonly depth: number;
   /** How far inside its face an edge is tested. */
@@ -25,6 +27,7 @@ export type Tolerances = {
 export const inMillimetres: Tolerances = {
   solid: 1e-6,
   plane: 1e-5,
+  touch: 1e-3,
   depth: 1e-5,
   edgeShift: 0.01,
   lineUnion: 0.02,
@@ -40,6 +43,7 @@ const millimetresPerInch = 25.4;
 export const inInches: Tolerances = {
   solid: inMillimetres.solid / millimetresPerInch,
   plane: inMillimetres.plane / millimetresPerInch,
+  touch: inMillimetres.touch / millimetresPerInch,
   depth: inMillimetres.depth / millimetresPerInch,
   edgeShift: inMillimetres.edgeShift / millimetresPerInch,
   lineUnion: inMillimetres.lineUnion / millimetresPerInch,
