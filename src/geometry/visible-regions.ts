@@ -1,21 +1,12 @@
 // Front faces -> a map of the picture: for every face the regions where it is what the viewer sees.
 // A face's region is its outline less, for every other face, the part of that face which is nearer; being cut along the
 // line where the two planes cross, this holds for hollow boards and for boards that hide each other in a ring.
-import {
-  Clipper64,
-  ClipperOffset,
-  ClipType,
-  EndType,
-  FillRule,
-  JoinType,
-  type Path64,
-  type Paths64,
-  type PolyPath64,
-  PolyTree64,
-} from "clipper2-ts";
+import type { Path64, Paths64 } from "clipper2-ts";
 import type { FrontFace, FrontFaces, Part } from "./front-faces.ts";
+import { areaOf, joinedPieces, leftUncovered, lengthOf, loopsOf, type Piece } from "./left-uncovered.ts";
 import type { Vec2, Vec3 } from "./shape.ts";
 import type { Tolerances } from "./tolerance.ts";
+import { add, length, times, unit } from "./vector.ts";
 
 /** One connected piece of what is seen of a flat face, or of a curved wall. */
 export type Region = {
@@ -33,59 +24,21 @@ export type Region = {
 
 /** Every region of the picture, part by part and face by face; they don't overlap, and together make the silhouette. */
 export function visibleRegions(parts: readonly Part[], fronts: FrontFaces, tolerances: Tolerances): Region[] {
-  const regions: Region[] = [];
-  for (const surface of surfacesOf(parts, fronts)) {
+  const step = tolerances.clipGrid;
+  const unscaled = (path: Path64) => path.map(({ x, y }): Vec2 => [x * step, y * step]);
+  return surfacesOf(parts, fronts).flatMap((surface) => {
     const seen = surface.facets.map((facet) => seenOf(facet, fronts, tolerances));
-    const normal = surface.facets.length === 1 ? surface.normal(0) : meanNormal(surface, seen);
-    for (const { outer, holes } of outersOf(unionOf(seen))) {
-      const area = (pathArea(outer) + holes.reduce((sum, hole) => sum + pathArea(hole), 0)) * tolerances.clipGrid ** 2;
-      const perimeter = [outer, ...holes].reduce((sum, path) => sum + pathLength(path), 0) * tolerances.clipGrid;
-      if (area < (tolerances.thinRegion * perimeter) / 2) continue;
-      const point = ({ x, y }: { readonly x: number; readonly y: number }): Vec2 => [
-        x * tolerances.clipGrid,
-        y * tolerances.clipGrid,
-      ];
-      regions.push({
-        owner: surface.owner,
-        face: surface.face,
-        normal,
-        outer: outer.map(point),
-        holes: holes.map((hole) => hole.map(point)),
-        area,
-      });
-    }
-  }
-  return regions;
-}
-
-/** The area of the whole picture, as seen against the light. */
-export function silhouetteArea(fronts: FrontFaces, tolerances: Tolerances): number {
-  const clipper = new Clipper64();
-  for (const face of fronts.faces) clipper.addSubject(onGrid(face, tolerances));
-  const union: Paths64 = [];
-  clipper.execute(ClipType.Union, FillRule.NonZero, union);
-  return union.reduce((sum, path) => sum + pathArea(path), 0) * tolerances.clipGrid ** 2;
-}
-
-/** Grid steps by which facets of one wall are let out and taken in again, to close the hairlines that rounding leaves. */
-const closing = 2;
-
-function unionOf(seen: readonly Paths64[]): PolyTree64 {
-  const tree = new PolyTree64();
-  if (seen.length === 1) {
-    const clipper = new Clipper64();
-    clipper.addSubject(seen[0] ?? []);
-    clipper.execute(ClipType.Union, FillRule.NonZero, tree);
-    return tree;
-  }
-  const letOut: Paths64 = [];
-  const wider = new ClipperOffset();
-  for (const paths of seen) wider.addPaths(paths, JoinType.Miter, EndType.Polygon);
-  wider.execute(closing, letOut);
-  const back = new ClipperOffset();
-  back.addPaths(letOut, JoinType.Miter, EndType.Polygon);
-  back.execute(-closing, tree);
-  return tree;
+    const flat = surface.facets.length === 1;
+    const normal = flat ? surface.normal(0) : meanNormal(surface, seen);
+    const pieces = flat ? seen.flat() : joinedPieces(seen.flat());
+    return pieces.flatMap((piece): readonly Region[] => {
+      const area = areaOf(loopsOf(piece)) * step ** 2;
+      const thickness = (2 * area) / (lengthOf(loopsOf(piece)) * step);
+      if (!(thickness > tolerances.thinRegion)) return [];
+      const { owner, face } = surface;
+      return [{ owner, face, normal, outer: unscaled(piece.outer), holes: piece.holes.map(unscaled), area }];
+    });
+  });
 }
 
 /** A flat face by itself, or all front facets of one curved wall. */
@@ -121,20 +74,13 @@ function surfacesOf(parts: readonly Part[], fronts: FrontFaces): Surface[] {
 }
 
 /** What is seen of one face, on the clip grid. */
-function seenOf(face: FrontFace, fronts: FrontFaces, tolerances: Tolerances): Paths64 {
-  const subject = onGrid(face, tolerances);
+function seenOf(face: FrontFace, fronts: FrontFaces, tolerances: Tolerances): readonly Piece[] {
   const covers: Paths64 = [];
   for (const index of fronts.inBox(face.minX, face.minY, face.maxX, face.maxY)) {
     const cover = fronts.faces[index] as FrontFace;
     if (cover !== face) covers.push(...nearerPart(cover, face, tolerances));
   }
-  if (covers.length === 0) return subject;
-  const clipper = new Clipper64();
-  clipper.addSubject(subject);
-  clipper.addClip(covers);
-  const seen: Paths64 = [];
-  clipper.execute(ClipType.Difference, FillRule.NonZero, seen);
-  return seen;
+  return leftUncovered(onGrid(face, tolerances), covers);
 }
 
 /** The part of `cover` that lies nearer to the viewer than the plane of `face`, on the clip grid. */
@@ -189,56 +135,10 @@ function gridPoint(x: number, y: number, tolerances: Tolerances) {
 }
 
 /** The facets' normals, weighed by how much of each is seen. */
-function meanNormal(surface: Surface, seen: readonly Paths64[]): Vec3 {
-  let [x, y, z] = [0, 0, 0];
-  seen.forEach((paths, facet) => {
-    const weight = paths.reduce((sum, path) => sum + pathArea(path), 0);
-    const normal = surface.normal(facet);
-    x += normal[0] * weight;
-    y += normal[1] * weight;
-    z += normal[2] * weight;
+function meanNormal(surface: Surface, seen: readonly (readonly Piece[])[]): Vec3 {
+  let sum: Vec3 = [0, 0, 0];
+  seen.forEach((pieces, facet) => {
+    sum = add(sum, times(surface.normal(facet), areaOf(pieces.flatMap(loopsOf))));
   });
-  const length = Math.hypot(x, y, z);
-  return length > 0 ? [x / length, y / length, z / length] : surface.normal(0);
-}
-
-type Piece = { readonly outer: Path64; readonly holes: readonly Path64[] };
-
-/** Outer loops with the holes right inside them; what lies in a hole is an outer loop again. */
-function outersOf(tree: PolyPath64): Piece[] {
-  const pieces: Piece[] = [];
-  const take = (outer: PolyPath64) => {
-    const holes: Path64[] = [];
-    for (let i = 0; i < outer.count; i++) {
-      const hole = outer.child(i);
-      if (hole.polygon !== null) holes.push(hole.polygon);
-      for (let j = 0; j < hole.count; j++) take(hole.child(j));
-    }
-    if (outer.polygon !== null) pieces.push({ outer: outer.polygon, holes });
-  };
-  for (let i = 0; i < tree.count; i++) take(tree.child(i));
-  return pieces;
-}
-
-/** In grid steps squared; positive counter-clockwise. */
-function pathArea(path: Path64): number {
-  const [first] = path;
-  if (first === undefined) return 0;
-  let twice = 0;
-  for (let i = 1; i + 1 < path.length; i++) {
-    const p = path[i] as { x: number; y: number };
-    const q = path[i + 1] as { x: number; y: number };
-    twice += (p.x - first.x) * (q.y - first.y) - (p.y - first.y) * (q.x - first.x);
-  }
-  return twice / 2;
-}
-
-function pathLength(path: Path64): number {
-  let length = 0;
-  let p = path.at(-1);
-  for (const q of path) {
-    if (p !== undefined) length += Math.hypot(q.x - p.x, q.y - p.y);
-    p = q;
-  }
-  return length;
+  return length(sum) > 0 ? unit(sum) : surface.normal(0);
 }

@@ -7,15 +7,16 @@ import type { Vec2 } from "../../src/geometry/shape.ts";
 import { inMillimetres } from "../../src/geometry/tolerance.ts";
 import { add, times } from "../../src/geometry/vector.ts";
 import { namedViews } from "../../src/geometry/view.ts";
-import { type Region, silhouetteArea } from "../../src/geometry/visible-regions.ts";
+import type { Region } from "../../src/geometry/visible-regions.ts";
 import { anyTurn, cutBlock, evenly, partsOf, viewOfTurn } from "./cut-block.ts";
 import { throughBox } from "./rays.ts";
+import { silhouetteArea } from "./silhouette.ts";
 
 test("the regions of any boards add up to their silhouette", () => {
   fc.assert(
     fc.property(cutBlock, fc.constantFrom(...Object.values(namedViews)), (boxes, view) => {
       const parts = partsOf(boxes);
-      const silhouette = silhouetteArea(frontFacesOf(parts, view, inMillimetres), inMillimetres);
+      const silhouette = silhouetteArea(frontFacesOf(parts, view, inMillimetres));
       const sum = sceneOf(parts, view, inMillimetres).regions.reduce((so, { area }) => so + area, 0);
       expect(Math.abs(sum / silhouette - 1)).toBeLessThan(1e-6);
     }),

@@ -6,9 +6,9 @@ import { type Scene, sceneOf } from "../../src/geometry/scene.ts";
 import type { Vec2 } from "../../src/geometry/shape.ts";
 import { inMillimetres } from "../../src/geometry/tolerance.ts";
 import { namedViews } from "../../src/geometry/view.ts";
-import { silhouetteArea } from "../../src/geometry/visible-regions.ts";
 import { type Segment, uncovered } from "./coverage.ts";
 import { drawnCases, type ReferenceCase, referenceCase, referenceViews } from "./reference-case.ts";
+import { silhouetteArea } from "./silhouette.ts";
 
 const cases = new Map(drawnCases.map((name) => [name, referenceCase(name)]));
 const caseOf = (name: (typeof drawnCases)[number]) => cases.get(name) as ReferenceCase;
@@ -32,7 +32,7 @@ describe("all regions together are the silhouette", () => {
   test.each(everyView)("%s from %s", (name, viewName) => {
     const { parts } = caseOf(name);
     const fronts = frontFacesOf(parts, namedViews[viewName], inMillimetres);
-    const silhouette = silhouetteArea(fronts, inMillimetres);
+    const silhouette = silhouetteArea(fronts);
     const scene = sceneOf(parts, namedViews[viewName], inMillimetres);
     expect(Math.abs(total(scene) / silhouette - 1)).toBeLessThan(1e-6);
   });
