@@ -23,7 +23,10 @@ export function findBareFigures(line: string): BareFigure[] {
     const amount = (digits[1] ?? "").replace(/[-.,]+$/, "");
     const glued = trimmed(word.text.slice(digits[0].length));
     const next = words[i + 1]?.text ?? "";
-    if (units.has(glued)) return [{ text: trimmed(word.text), index: word.index, sum: `${amount} ${glued}` }];
+    if (units.has(glued))
+      return [
+        { text: trimmed(word.text), index: word.index, sum: `${amount}${/^[a-z]/.test(glued) ? " " : ""}${glued}` },
+      ];
     if (glued !== "" || word.text.length > digits[0].length || !units.has(trimmed(next))) return [];
     const after = words[i + 2]?.text ?? "";
     if (next === "in" && (notAfterIn.has(trimmed(after).toLowerCase()) || /^\d/.test(after))) return [];

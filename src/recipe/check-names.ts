@@ -56,7 +56,7 @@ const overallSizes = ["width", "depth", "height"];
 export function checkSizesUsed(used: Gathered["sizes"], recipe: Parts): Problem[] {
   const known = [...recipe.sizes.map((size) => size.name.text), ...overallSizes];
   const things = new Set([
-    ...groupsOf(recipe).map((group) => group.path.join(" ")),
+    ...groupsOf(recipe).map((group) => group.path.at(-1)),
     ...recipe.pieces.map((piece) => piece.name.text),
   ]);
   return used.flatMap((size) => {

@@ -1,4 +1,5 @@
 // The clauses a line may have: how each is written, what it means, and the reader that makes it from words.
+import { nearest } from "../problems/nearest.ts";
 import { type Axis, type Side, sides } from "../units/side.ts";
 import type { Clause } from "./recipe.ts";
 import { readReference } from "./reference.ts";
@@ -42,7 +43,10 @@ export function readSide(scan: Scan, among: readonly Side[] = sides): Side {
     scan.take();
     return "bottom";
   }
-  if (!isSide(word) || !among.includes(word)) return scan.wants(among.map((side) => `"${side}"`).join(", "));
+  if (!isSide(word) || !among.includes(word)) {
+    const last = among.at(-1);
+    scan.wants(`a side (${among.slice(0, -1).join(", ")} or ${last})`, nearest(word ?? "", among));
+  }
   scan.take();
   return word;
 }

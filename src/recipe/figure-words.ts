@@ -26,12 +26,16 @@ export function readFigure(scan: Scan): Sum {
     if (angle.ok) return { kind: "angle", at, degrees: angle.degrees };
     return refuse(problem("bad-angle", at, { found, why: angleFaultWords[angle.fault], suggestion: angle.suggestion }));
   }
+  if (scan.form.form.includes(" x ") && /\dx\.?\d/.test(found))
+    refuse(problem("bad-length", at, { found, why: joined, suggestion: found.replace(/\s*x\s*/g, " x ") }));
   const length = parseLength(found);
   if (length.ok) return { kind: "length", at, value: length.value, bare: length.bare };
   return refuse(
     problem("bad-length", at, { found, why: lengthFaultWords[length.fault], suggestion: length.suggestion }),
   );
 }
+
+const joined = "the x between two sizes stands between blanks";
 
 /** A unit, but not the "in" of `2 in front of legs`. */
 const isUnit = (scan: Scan): boolean => units.has(scan.peek() ?? "") && !scan.is("in", "front", "of");

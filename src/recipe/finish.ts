@@ -25,7 +25,7 @@ function readCoat(part: Written, value: Written, into: Gathered): Coat {
   if (part.text === "") refuse(problem("empty-clause", part.at, { whole: value.text }));
   const scan = new Scan(part, coatForm, into);
   const at = scan.here;
-  if (!/^\d+$/.test(scan.peek() ?? "")) scan.wants('the number of coats, as in "2 coats" (or "none" alone)');
+  if (!/^\d+$/.test(scan.peek() ?? "")) scan.wants('a number of coats, or "none" alone,');
   const number = scan.take();
   const coats = Number(number.text);
   if (coats < 1 || coats > mostCoats)

@@ -2,7 +2,7 @@
 import { z } from "zod";
 import type { Place } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
-import { checkShape, shapeOf } from "../problems/tree-shape.ts";
+import { bare, checkShape, shapeOf } from "../problems/tree-shape.ts";
 import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
 
 /** Every field is private unless it says that it goes to the store. */
@@ -27,20 +27,17 @@ export const frontMatterSchema = z.strictObject({
   joins: lines.optional(),
   cuts: lines.optional(),
   /** Of a finish only its name is public; how it is put on is the shop's own. */
-  finish: lines.meta({ shelf: "store", only: "names" }).optional(),
+  finish: lines.meta({ shelf: "store names" }).optional(),
   choices: z.strictObject({ finish: publicText.optional() }).meta({ shelf: "store" }).optional(),
   claims: lines.optional(),
 });
 
-type Shelved = { readonly shelf?: string; readonly only?: string };
-
-/** The fields the store may show, as their schemas mark them; `names` where only the names under it may be shown. */
+/** The fields whose schemas say that the store may show them, whole or only the names under them. */
 export const storeFields: readonly { readonly key: string; readonly names: boolean }[] = Object.entries(
   shapeOf(frontMatterSchema) ?? {},
 ).flatMap(([key, schema]) => {
-  const inner = schema instanceof z.ZodOptional ? (schema.unwrap() as z.ZodType) : (schema as z.ZodType);
-  const mark = inner.meta() as Shelved | undefined;
-  return mark?.shelf === "store" ? [{ key, names: mark.only === "names" }] : [];
+  const shelf = z.globalRegistry.get(bare(schema) ?? schema)?.shelf;
+  return shelf === "store" || shelf === "store names" ? [{ key, names: shelf === "store names" }] : [];
 });
 
 export type FrontMatter = {
@@ -68,8 +65,14 @@ export function readFrontMatter(file: string, text: string): FrontMatter {
     tree,
     body: all.slice(close + 1).join("\n"),
     bodyLine: close + 2,
-    problems: [...problems, ...("problems" in shape ? shape.problems : [])],
+    problems: [...problems, ...("problems" in shape ? withoutMissed(shape.problems) : [])],
   };
+}
+
+/** A key that is missing because it is misspelt is told once, where it is misspelt. */
+function withoutMissed(problems: readonly Problem[]): readonly Problem[] {
+  const meant = problems.flatMap((p) => (p.code === "unknown-key" && p.nearest !== undefined ? [p.nearest] : []));
+  return problems.filter((p) => p.code !== "missing-key" || !meant.some((key) => p.says.startsWith(`"${key}" `)));
 }
 
 const inRecipe = "between the --- lines";

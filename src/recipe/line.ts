@@ -8,7 +8,7 @@ import { type Gathered, split, wordsOf } from "./scan.ts";
 
 /** The line with every clause that can be read; a line whose first part can't be read is about nothing (`what` is ""). */
 export function readLine(name: Written, value: Written, into: Gathered): Line {
-  const [head, ...rest] = split(value, ",");
+  const { head, rest } = headFirst(value, into.problems);
   const clauses: Clause[] = [];
   for (const part of rest) {
     if (part.text === "") into.problems.push(problem("empty-clause", part.at, { whole: value.text }));
@@ -21,8 +21,18 @@ export function readLine(name: Written, value: Written, into: Gathered): Line {
     }
   }
   const follows = clauses.some((clause) => clause.kind === "gaps at most");
-  const { count, what } = readHead(head ?? value, into.problems);
+  const { count, what } = readHead(head, into.problems);
   return { at: value.at, text: value.text, name, count: count ?? (follows ? "follows" : 1), what, clauses };
+}
+
+/** The part that says what the line is made of; where it does not stand first it is told and found. */
+function headFirst(value: Written, problems: Problem[]): { head: Written; rest: readonly Written[] } {
+  const parts = split(value, ",");
+  const [first = value, ...others] = parts;
+  if (!isClause(first)) return { head: first, rest: others };
+  const head = others.find((part) => /^\d+\s/.test(part.text) && !isClause(part));
+  problems.push(problem("clause-first", first.at, { found: first.text, head: head?.text }));
+  return { head: head ?? { text: "", at: first.at }, rest: parts.filter((part) => part !== head) };
 }
 
 /** Two clauses that settle the same thing; clauses about different sides or directions may stand together. */
@@ -43,7 +53,8 @@ function readHead(head: Written, problems: Problem[]): { count?: number; what: W
   const nothing = { text: "", at: head.at };
   const [first, second] = wordsOf(head);
   if (!first) {
-    problems.push(problem("line-of-nothing", head.at, { found: head.text }));
+    if (problems.at(-1)?.code !== "clause-first")
+      problems.push(problem("line-of-nothing", head.at, { found: head.text }));
     return { what: nothing };
   }
   const spelt = numberWords.indexOf(first.text.toLowerCase());
@@ -53,10 +64,6 @@ function readHead(head: Written, problems: Problem[]): { count?: number; what: W
     return { what: { text: restFrom(head, second.at), at: second.at } };
   }
   if (!/^\d+$/.test(first.text)) {
-    if (isClause(head)) {
-      problems.push(problem("clause-first", head.at, { found: head.text }));
-      return { what: nothing };
-    }
     return { what: head };
   }
   if (!second) {

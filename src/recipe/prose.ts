@@ -33,7 +33,7 @@ function readLineOfProse(line: Written, figures: Sum[], into: Gathered): string 
       const close = text.indexOf("}", i);
       const inner = text.slice(i + 1, close < 0 ? undefined : close);
       if (close < 0 || inner.includes("{")) {
-        into.problems.push(problem("figure-open", at, { found: text.slice(i, i + 30) }));
+        into.problems.push(problem("figure-open", at, { found: text.slice(i, i + 30), again: close >= 0 }));
         return markdown;
       }
       const sum = readFigureSum({ text: inner, at: further(at, 1) }, at, into);

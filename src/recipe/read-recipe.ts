@@ -78,7 +78,7 @@ function readParts(tree: TreeMap, into: Gathered) {
   const finishes = under("finish").map(({ key, value }) => readScheme(key, value, into));
   return {
     overall: { at: overall.at, ...readOverall(overall, into) },
-    sizes: under("sizes").map(({ key, value }) => readSize(key, value, into)),
+    sizes: entriesUnder(tree, "sizes").map(({ key, value }) => readSize(key, value, into)),
     pieces: under("pieces").map(({ key, value }) => readPiece(key, value, into)),
     panels: readPanels(tree, into),
     stand: lines("stand"),

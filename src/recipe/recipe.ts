@@ -61,8 +61,8 @@ export type Clause = {
   | { readonly kind: "between"; readonly a: Reference; readonly b?: Reference }
   /** What stands between others runs on over them by this much at both ends. */
   | { readonly kind: "lapping"; readonly by: Sum | "half" }
-  /** A chosen length; each next member is `more` longer. */
-  | { readonly kind: "long"; readonly length: Sum; readonly more?: Sum }
+  /** A chosen length; each next member is `more` longer. A slanted board's length needs to say from where to where. */
+  | { readonly kind: "long"; readonly length: Sum; readonly more?: Sum; readonly datum?: Datum }
   /** Its middle on the middle of its space or of another thing; without a direction: in every level direction nothing else settles. */
   | { readonly kind: "centred"; readonly axis?: Axis; readonly on?: Reference }
   /** One side put on a line: `bottom at clear`, `top at top of legs`, `at left` (= left at left). */
@@ -85,12 +85,31 @@ export type Clause = {
   | { readonly kind: "gaps at most"; readonly gap: Sum }
   /** `top every pitch down from L`: that side at L, then a pitch on, and so on. */
   | { readonly kind: "every"; readonly side: Side; readonly pitch: Sum; readonly toward: Side; readonly from: Sum }
-  /** A panel turned over left to right. */
+  /** Out of plumb by an angle, its top toward that side; in a pair `inward` is toward each other. */
+  | { readonly kind: "leaning"; readonly angle: Sum; readonly toward: Side | "inward" | "outward" }
+  /** The two of a mirrored pair meet at their tops or at their feet. */
+  | { readonly kind: "meeting"; readonly where: Side }
+  /** Its ends are mitred with these neighbours, the nearer one and the farther one. */
+  | { readonly kind: "mitred"; readonly a: Reference; readonly b: Reference }
+  /** A leaning board's long edges are bevelled level. */
+  | { readonly kind: "edges level" }
+  /** A flat panel tipped so that its underside runs through these two heights. */
+  | { readonly kind: "sloping"; readonly slope: Slope }
+  /** A panel turned over left to right; a pair of pieces, each the other's mirror. */
   | { readonly kind: "mirrored" }
   /** Held by no join: it lies or hangs there. */
   | { readonly kind: "loose" }
 );
 export type ClauseKind = Clause["kind"];
+
+/**
+ * What a typed length of a board with slanted ends measures: one of its two equal edges (parallel cuts), its longer or
+ * shorter edge, the square blank, or its middle line.
+ */
+export type Datum = "edge" | "long edge" | "short edge" | "over all" | "centre";
+
+/** A straight slope through two heights, each at a side of the space. */
+export type Slope = { readonly from: Sum; readonly fromSide: Side; readonly to: Sum; readonly toSide: Side };
 
 /** One line of a panel, of `stand:` or of `fittings:`: like things put in place under one name. */
 export type Line = {

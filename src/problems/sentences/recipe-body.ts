@@ -3,11 +3,11 @@ import type { Sentence } from "../sentences.ts";
 import { near, quoted } from "./words.ts";
 
 export const bodySentences = {
-  "figure-open": (f: { found: string }) => ({
-    says: `The brace in "${f.found}" is not closed on its line.`,
+  "figure-open": (f: { found: string; again: boolean }) => ({
+    says: `The brace in "${f.found}" is ${f.again ? "opened again before it is closed" : "not closed on its line"}.`,
     found: f.found,
     expected: "a figure such as {gap of rails}",
-    mend: "Close it with } on the same line.",
+    mend: f.again ? "Write one { and one } for each figure." : "Close it with } on the same line.",
   }),
   "figure-never-opened": (f: { found: string }) => ({
     says: `The } after "${f.found.slice(0, -1)}" closes nothing.`,

@@ -41,11 +41,14 @@ export const clauseSentences = {
     expected: "a clause on each side of a comma or semicolon",
     mend: "Take the extra comma or semicolon out, or write what is missing.",
   }),
-  "clause-first": (f: { found: string }) => ({
+  "clause-first": (f: { found: string; head: string | undefined }) => ({
     says: `The line starts with "${f.found}", so it does not say what it is made of.`,
     found: f.found,
     expected: 'how many of which piece first, as in "2 strip, upright"',
-    mend: `Write the count and the piece first, then ", ${f.found}".`,
+    mend:
+      f.head === undefined
+        ? `Write the count and the piece first, then ", ${f.found}".`
+        : `Write "${f.head}, ${f.found}".`,
   }),
   "line-of-nothing": (f: { found: string }) => ({
     says: f.found === "" ? "Nothing is named here." : `"${f.found}" does not say of what.`,

@@ -14,7 +14,7 @@ export const recipeSentences = {
     mend: "Split it into two recipes, or take out what is no recipe.",
   }),
   "hidden-character": (f: { character: string; named: string; before: string }) => ({
-    says: `There is ${f.named} (${f.character}) ${f.before === "" ? "at the start of this line" : `after "${f.before}"`}; nobody can see it.`,
+    says: `There is ${f.named} (${f.character}) ${f.before === "" ? "at the start of this line" : `after "${f.before}"`}; it has no place in a recipe.`,
     found: f.character,
     expected: "only letters and signs that show",
     mend: "Delete it: put the cursor there, take away the letters on both sides and type them again.",
@@ -88,7 +88,7 @@ export const recipeSentences = {
     says: `"${f.name}" can't be a name, because it has a meaning of its own in clauses and sums.`,
     found: f.name,
     expected: "a word that neither places nor measures",
-    mend: `Give it a name that says more, such as "${f.name}-one" or what it is called at the bench.`,
+    mend: `Give it a name that says more, such as "${f.name}-board" or what it is called at the bench.`,
   }),
   "name-twice": (f: { name: string; what: string; line: number }) => ({
     says: `"${f.name}" is already the name of ${f.what} on line ${f.line}.`,

@@ -10,6 +10,6 @@ export function quoted(names: readonly string[]): string {
 export const near = (nearest: string | undefined): { readonly nearest?: string } =>
   nearest === undefined ? {} : { nearest };
 
-/** A sentence in the middle of another one: its first letter small, its stop left out. */
+/** A sentence in the middle of another one: its first letter small unless it stands for something, its stop left out. */
 export const within = (sentence: string): string =>
-  sentence.slice(0, 1).toLowerCase() + sentence.slice(1).replace(/\.$/, "");
+  sentence.replace(/^(?![B-Z] )./, (first) => first.toLowerCase()).replace(/\.$/, "");
