@@ -1,17 +1,19 @@
 // A content folder's texts -> everything worked out, and every problem of every file.
 import { type Problem, problem } from "../problems/problem.ts";
-import { type Content, startOf } from "./content-files.ts";
+import { textUnder } from "../problems/yaml-tree.ts";
+import { readFrontMatter } from "../recipe/front-matter.ts";
+import { type Content, type SourceFile, startOf } from "./content-files.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
 
 export type WorkedContent = YardAndShop & { readonly recipes: readonly WorkedRecipe[] };
 
-/** Drafts are checked by `problems` and `work`, and left out here. Recipes come in the order of their slugs. */
+/** Drafts, whole or broken, are left out: `problems` and `work` look at them. Recipes come in the order of their slugs. */
 export function workContent(content: Content): WorkedContent {
   const yardAndShop = readYardAndShop(content.yard, content.shop);
   const recipes = content.recipes
+    .filter((file) => !isDraft(file))
     .map((file) => workRecipe(file, yardAndShop))
-    .filter(({ recipe }) => !recipe?.draft)
     .sort((a, b) => compare(a.recipe?.slug ?? "", b.recipe?.slug ?? "") || compare(a.file, b.file));
   return {
     ...yardAndShop,
@@ -19,6 +21,10 @@ export function workContent(content: Content): WorkedContent {
     problems: [...yardAndShop.problems, ...recipes.flatMap((worked) => worked.problems), ...findSameSlugs(recipes)],
   };
 }
+
+/** Read from the front-matter alone, so that a draft may have any problem. */
+const isDraft = ({ file, text }: SourceFile): boolean =>
+  textUnder(readFrontMatter(file, text).tree, "draft")?.text === "yes";
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 

@@ -1,0 +1,305 @@
+// The wall: a word of its own in every private field of recipe, yard and shop, and not one of them on the store's shelf.
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { parseDocument } from "yaml";
+import type { z } from "zod";
+import { elementOf, shapeOf } from "../../src/problems/tree-shape.ts";
+import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
+import { shopSchema } from "../../src/yard/shop-schema.ts";
+import { yardSchema } from "../../src/yard/yard-schema.ts";
+import { buildInto, copyContent, filesIn, newFolder, pointersIn } from "./demo.ts";
+
+/**
+ * The private fields of a schema by path, `*` for any name. A field is private unless it, or one it stands in, is marked.
+ * Of names in a map (boards, pieces, sizes …) the name itself is the field `path.*`.
+ */
+function privateFields(schema: z.core.$ZodType, path: string): string[] {
+  let inner: z.core.$ZodType | undefined = schema;
+  while (inner) {
+    if ((inner as z.ZodType).meta?.()?.shelf === "store") return [];
+    inner = (inner._zod.def as { innerType?: z.core.$ZodType }).innerType;
+  }
+  const shape = shapeOf(schema);
+  const element = elementOf(schema);
+  const below = Object.entries(shape ?? {}).flatMap(([key, field]) => privateFields(field, `${path}.${key}`));
+  if (element) below.push(`${path}.*`, ...privateFields(element, `${path}.*`));
+  return below.length > 0 ? below : [path];
+}
+
+/** What stands in each private field, and how a page would print it if it got there. */
+const words: Readonly<Record<string, string>> = {
+  "shop.wage": "4917.53",
+  "shop.notes": "Zanzaquill keeps the till.",
+  "yard.species.*": "zelkovoid",
+  "yard.species.*.source": "Quiddlewick's tables",
+  "yard.boards.*": "zubrowka board",
+  "yard.boards.*.species": "zelkovoid",
+  "yard.boards.*.priced": "2031-07-19",
+  "yard.boards.*.lengths.*": "6817.29",
+  "yard.fasteners.*": "screw zygomax",
+  "yard.fasteners.*.driver": "bit quaxly",
+  "yard.fasteners.*.pack": "777 for 3917.61",
+  "yard.fasteners.*.priced": "2032-08-23",
+  "yard.finishes.*": "varnaquish",
+  "yard.finishes.*.method": "Flumox it on with a rag.",
+  "yard.finishes.*.tin": "1 quart",
+  "yard.finishes.*.price": "5819.47",
+  "yard.finishes.*.priced": "2033-09-21",
+  "yard.fittings.*": "zwipple kit",
+  "yard.fittings.*.price": "7219.83",
+  "yard.fittings.*.priced": "2034-10-27",
+  "yard.glues.*": "gluquord",
+  "recipe.notes": "Wobbegongs like this one.",
+  "recipe.sizes.*": "zedsize",
+  "recipe.pieces.*": "kwikstrip",
+  "recipe.panels.*": "ozpanel",
+  "recipe.panels.*.*": "uxlegs",
+  "recipe.stand.*": "vexrail",
+  "recipe.fittings.*": "wumpkit",
+};
+
+/** Private, and not a word one could look for: a choice of few words, a plain number of the trade, or made of the names above. */
+const unmarked: Readonly<Record<string, string>> = {
+  "shop.division": "a choice of four",
+  "shop.kerf": "a length of the trade",
+  "yard.priced": "the date of a whole file; the entries here have their own",
+  "yard.species.*.gravity": "a number of the wood",
+  "yard.species.*.stiffness": "a number of the wood",
+  "yard.species.*.rupture": "a number of the wood",
+  "yard.species.*.radial": "a number of the wood",
+  "yard.species.*.tangential": "a number of the wood",
+  "yard.species.*.saturation": "a number of the wood",
+  "yard.species.*.fastener-gravity": "a number of the wood",
+  "yard.species.*.decay": "a choice of three",
+  "yard.boards.*.nominal": "a name of the trade",
+  "yard.boards.*.sawn": "a choice of two",
+  "yard.boards.*.size": "the goods' own measure follows from it",
+  "yard.boards.*.measured": "the goods' own measure follows from it",
+  "yard.boards.*.treatment": "a choice of two",
+  "yard.boards.*.show": "a choice of two",
+  "yard.boards.*.moisture": "a number of the wood",
+  "yard.boards.*.end-loss": "a length of the trade",
+  "yard.fasteners.*.kind": "a choice of five",
+  "yard.fasteners.*.diameter": "a number of the trade",
+  "yard.fasteners.*.length": "a length of the trade",
+  "yard.fasteners.*.weight": "the goods' own weight follows from it",
+  "yard.finishes.*.kind": "a choice of five",
+  "yard.finishes.*.clear": "a number of the drawing",
+  "yard.finishes.*.coverage": "a number of the trade",
+  "yard.finishes.*.recoat": "a number of the trade",
+  "yard.finishes.*.cure": "a number of the trade",
+  "yard.finishes.*.oily-rags": "a choice of two",
+  "yard.boards.*.lengths": "made of the names below it",
+  "recipe.format": "a number",
+  "recipe.draft": "a choice of two",
+  "recipe.panels.*.size": "made of the names above",
+  "recipe.finish.*": "its names are public, the rest is made of the names above",
+  "recipe.joins.*": "made of the names above",
+  "recipe.cuts.*": "made of the names above",
+  "recipe.claims.*": "made of the names above",
+};
+
+/** Words in the body, all of it private but the intro. */
+const body = {
+  heading: "Zumbify the sides",
+  note: "Mind the yaffle while it dries.",
+  step: "quoggle them together",
+  check: "the plinket reads true",
+  caution: "the snagglet bites",
+} as const;
+
+const recipe = `---
+title: Plain peg rail
+class: D
+purpose: Holds what hangs.
+notes: ${words["recipe.notes"]}
+overall: 20 x fit x 12
+sizes:
+  zedsize: 1
+pieces:
+  kwikstrip: zubrowka board, ripped to 1 1/2
+panels:
+  ozpanel:
+    size: width x height
+    uxlegs: 2 kwikstrip, upright, from bottom to top, spread left to right
+    vexlevel: 2 kwikstrip, level, between uxlegs, spread zedsize to top
+stand:
+  vexrail: ozpanel, at front
+fittings:
+  wumpkit: 1 zwipple kit, loose
+joins:
+  vexlevel to uxlegs: 2 screw zygomax, back; glue
+finish:
+  bare: none
+  coated: 1 coat varnaquish on all
+---
+A rail of four boards, {width} wide.
+
+## ${body.heading}
+
+makes ozpanel
+
+${body.note}
+
+1. Lay the **uxlegs** down and put the **vexlevel** between; ${body.step}.
+
+   Check: ${body.check}.
+
+   Caution: ${body.caution}.
+
+## Hang it
+
+1. Set up **vexrail**.
+`;
+
+const yard = `species:
+  zelkovoid:
+    gravity: 0.42
+    stiffness: 1300000
+    rupture: 9400
+    radial: 0.00148
+    tangential: 0.00261
+    saturation: 30
+    decay: moderate
+    source: ${words["yard.species.*.source"]}
+boards:
+  zubrowka board:
+    species: zelkovoid
+    size: 3/4 x 5 1/2
+    moisture: 12
+    words: plain pale wood
+    priced: 2031-07-19
+    lengths:
+      96: 6817.29
+fasteners:
+  screw zygomax:
+    kind: pocket screw
+    diameter: 0.138
+    length: 1 1/4
+    material: stainless steel
+    driver: bit quaxly
+    pack: 777 for 3917.61
+    priced: 2032-08-23
+finishes:
+  varnaquish:
+    kind: oil
+    words: clear oil
+    colour: b9814f
+    clear: 0.85
+    coverage: 300
+    tin: 1 quart
+    price: 5819.47
+    priced: 2033-09-21
+    recoat: 24
+    cure: 168
+    oily-rags: yes
+    method: ${words["yard.finishes.*.method"]}
+    care: Wash it.
+fittings:
+  zwipple kit:
+    words: a bag of pegs
+    weight: 2 oz
+    price: 7219.83
+    priced: 2034-10-27
+glues:
+  gluquord: wood glue
+`;
+
+/** How a date may be printed. */
+const printed = (word: string): string[] => {
+  const date = /^(\d{4})-(\d\d)-(\d\d)$/.exec(word);
+  if (date) return [word, date[1] ?? ""];
+  if (word === "1 quart") return ["quart"];
+  const pack = /^(\d+) for (.+)$/.exec(word);
+  if (pack) return [pack[1] ?? "", pack[2] ?? "", (pack[2] ?? "").split(".")[0] ?? ""];
+  // The whole, and its longest word: "zygomax" of "screw zygomax".
+  return [word, word.split(/[ .]/).sort((a, b) => b.length - a.length)[0] ?? word];
+};
+const canaries = [...Object.values(words), ...Object.values(body), "vexlevel"].flatMap(printed);
+
+let site: string;
+const textOf = (name: string): string => readFileSync(join(site, name)).toString("latin1").toLowerCase();
+
+beforeAll(() => {
+  const copy = copyContent();
+  const shopFile = filesIn(join(copy, "shop")).find((name) => name.endsWith(".yaml")) ?? "";
+  const shop = parseDocument(readFileSync(join(copy, "shop", shopFile), "utf8"));
+  shop.set("wage", words["shop.wage"]);
+  shop.set("notes", words["shop.notes"]);
+  writeFileSync(join(copy, "shop", shopFile), String(shop));
+  writeFileSync(join(copy, "yard/peg.yaml"), yard);
+  writeFileSync(join(copy, "recipes/peg-rail.md"), recipe);
+  site = buildInto(join(newFolder(), "_site"), copy);
+});
+
+describe("the wall", () => {
+  it("every private field of the schemas carries a word of its own, or says why it can't", () => {
+    const fields = [
+      ...privateFields(frontMatterSchema, "recipe"),
+      ...privateFields(yardSchema, "yard"),
+      ...privateFields(shopSchema, "shop"),
+    ];
+    expect(fields.length).toBeGreaterThan(40);
+    expect([...new Set(fields)].filter((field) => !(field in words) && !(field in unmarked))).toEqual([]);
+  });
+
+  it("no such word is in any file of the store: pages, styles, pictures, names", () => {
+    const files = filesIn(join(site, "store"));
+    expect(files).toContain("goods/plain-peg-rail.html");
+    const found = files.flatMap((name) => {
+      const text = `${name.toLowerCase()}\n${textOf(`store/${name}`)}`;
+      return canaries.filter((word) => text.includes(word.toLowerCase())).map((word) => `${name}: ${word}`);
+    });
+    expect(found).toEqual([]);
+  });
+
+  it("the words are looked for rightly: the binder shows the shop's notes on the recipe, its names, steps, prices and methods", () => {
+    const sheet = textOf("binder/items/plain-peg-rail.html");
+    for (const word of [
+      words["recipe.notes"],
+      words["yard.boards.*"],
+      words["yard.fasteners.*"],
+      words["yard.finishes.*.method"],
+      "6817.29",
+      body.heading,
+      body.note,
+      body.step,
+      body.check,
+      body.caution,
+    ]) {
+      expect(sheet).toContain(word?.toLowerCase());
+    }
+  });
+
+  it("what is public is there: title, purpose, wood, finish and care in the shop's public words", () => {
+    const page = textOf("store/goods/plain-peg-rail.html");
+    for (const word of [
+      "Plain peg rail",
+      "Holds what hangs.",
+      "plain pale wood",
+      "clear oil",
+      "a bag of pegs",
+      "coated",
+    ]) {
+      expect(page).toContain(word.toLowerCase());
+    }
+  });
+
+  it("a link in the store leads only inside the store", () => {
+    const out = filesIn(join(site, "store"))
+      .filter((name) => name.endsWith(".html"))
+      .flatMap((name) =>
+        pointersIn(readFileSync(join(site, "store", name), "utf8"))
+          .filter((to) => !/^(#|mailto:|data:)/.test(to))
+          .map((to) => ({ name, to, depth: name.split("/").length - 1 - (to.match(/\.\.\//g)?.length ?? 0) })),
+      );
+    expect(out.length).toBeGreaterThan(10);
+    expect(out.filter(({ to, depth }) => depth < 0 || /^[a-z]+:|^\//i.test(to))).toEqual([]);
+  });
+
+  it("no word of the store's pages speaks of the other shelves", () => {
+    for (const name of filesIn(join(site, "store")))
+      expect(textOf(`store/${name}`)).not.toMatch(/binder\/|guide\/|packs\//);
+  });
+});
