@@ -38,24 +38,20 @@ export function contactOf(a: Solid, b: Solid, tolerances: Tolerances = inInches)
   return { area: patches.reduce((sum, patch) => sum + patch.area, 0), patches };
 }
 
-/** Whether a face's plane passes through the box of a solid. */
-function reaches(face: Face, solid: Solid, near: number): boolean {
-  let low = -face.offset;
-  let high = -face.offset;
-  for (const k of [0, 1, 2] as const) {
-    const [p, q] = [face.normal[k] * solid.box.min[k], face.normal[k] * solid.box.max[k]];
-    low += Math.min(p, q);
-    high += Math.max(p, q);
-  }
-  return low <= near && high >= -near;
+/** Whether the box of a face comes to the box of a solid. */
+function reaches(face: Face, { box }: Solid, near: number): boolean {
+  const outer = face.loops[0] ?? [];
+  return ([0, 1, 2] as const).every(
+    (k) => outer.some((p) => p[k] <= box.max[k] + near) && outer.some((p) => p[k] >= box.min[k] - near),
+  );
 }
 
-/** Faces turned away from each other by more than this (radians, about 0.06 degrees) don't lie on each other. */
-const mostTilt = 1e-3;
+/** Faces that look at each other more than a thousandth of a radian askew (cosine 1 - 1e-6 / 2) don't lie on each other. */
+const leastOpposed = 1 - 5e-7;
 
 function patchOf(face: Face, other: Face, tolerances: Tolerances): Omit<Patch, "faces"> | undefined {
   const near = tolerances.touch;
-  if (dot(face.normal, other.normal) > 0 || length(cross(face.normal, other.normal)) > mostTilt) return undefined;
+  if (-dot(face.normal, other.normal) < leastOpposed) return undefined;
   const map = mapOf(face);
   if (!near2(map.flat(face), map.flat(other), near)) return undefined;
   const region = commonRegion(map.flat(face), map.flat(other).map(backwards), tolerances);

@@ -51,7 +51,25 @@ function bodyOf(shape: Shape, tolerances: Tolerances): Body {
   if (shape.removals.length === 0 && (convex || trims.length === 0)) {
     return trims.reduce((body, trim) => clipped(body, trim, tolerances.solid), prismBody(sides, shape.depth));
   }
-  return carvedBody(shape, trims, tolerances);
+  return remembered(shape, tolerances, () => carvedBody(shape, trims, tolerances));
+}
+
+/** Carved bodies by what they are made from; like pieces of an item, and of its next working out, are carved once. */
+const carved = new Map<string, Body>();
+const mostCarved = 2000;
+
+function remembered(
+  { outline, holes, depth, trims, removals }: Shape,
+  tolerances: Tolerances,
+  carve: () => Body,
+): Body {
+  const key = JSON.stringify([outline, holes, depth, trims, removals, tolerances]);
+  const known = carved.get(key);
+  if (known !== undefined) return known;
+  const body = carve();
+  if (carved.size >= mostCarved) carved.clear();
+  carved.set(key, body);
+  return body;
 }
 
 function trimSide(trim: Trim, i: number): Side {
@@ -91,18 +109,19 @@ function finishedFace(
 }
 
 function edgesOf(body: Body, points: readonly Vec3[]): Edge[] {
-  const open = new Map<string, number>();
+  const open = new Map<number, number>();
+  const edge = (from: number, to: number): number => from * points.length + to;
   const edges: Edge[] = [];
   body.faces.forEach((face, number) => {
     for (const loop of face.loops) {
       loop.forEach((a, i) => {
         const b = loop[(i + 1) % loop.length] ?? a;
-        const other = open.get(`${b} ${a}`);
+        const other = open.get(edge(b, a));
         if (other === undefined) {
-          open.set(`${a} ${b}`, number);
+          open.set(edge(a, b), number);
           return;
         }
-        open.delete(`${b} ${a}`);
+        open.delete(edge(b, a));
         const smooth = runsInto(body.faces[other]?.side, face.side);
         edges.push({ a: corner(points, b), b: corner(points, a), faces: [other, number], smooth });
       });
