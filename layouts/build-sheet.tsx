@@ -46,7 +46,6 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
         <Facts of={leaf.facts} />
         <Figure of={leaf.exploded} name="exploded" />
       </div>
-      <Cautions of={leaf.useCautions} sources />
       <nav class="parts" aria-label="Parts of this sheet">
         <ul>
           {parts.map(([id, text]) => (
@@ -84,10 +83,11 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
     </section>
     <section class="sheet" aria-labelledby="panels">
       <h2 id="panels">Panels</h2>
-      <PanelSheets of={leaf.panels} spacers={leaf.spacers} />
+      <PanelSheets of={leaf.panels} />
     </section>
     <section class="sheet" aria-labelledby="steps">
       <h2 id="steps">Steps</h2>
+      <Facts of={leaf.spacers} />
       <Steps of={leaf.sections} />
     </section>
     <section class="sheet" aria-labelledby="finish">
@@ -96,7 +96,7 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
     </section>
     <section class="sheet" aria-labelledby="place">
       <h2 id="place">Where it stands</h2>
-      <Cautions of={[...leaf.placingCautions, ...leaf.useCautions]} sources />
+      <Cautions of={[...leaf.useCautions, ...leaf.placingCautions]} sources />
       {leaf.notes ? (
         <>
           <h3>Notes of the shop</h3>

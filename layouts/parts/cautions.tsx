@@ -22,7 +22,7 @@ export const Cautions = ({
       {of.map(({ signal, hazard, consequence, avoidance, source }) => (
         <li class={`caution signal-${signal.toLowerCase()}`}>
           <strong class="signal">{signal}</strong> {hazard} {consequence} <span class="avoid">{avoidance}</span>
-          {sources ? <small class="source"> Source: {source}.</small> : null}
+          {sources ? <small class="source"> ({source})</small> : null}
         </li>
       ))}
     </ul>

@@ -8,8 +8,7 @@ export const Figure = ({ of, name, note }: { of: Picture; name?: string; note?: 
     <Block of={of.svg} name={of.narrow ? "wide-only" : "any-width"} />
     {of.narrow ? <Block of={of.narrow} name="narrow-only" /> : null}
     <figcaption>
-      {of.caption}
-      {note ? <span class="note"> {note}</span> : null}
+      {of.caption}.{note ? ` ${note}` : null}
     </figcaption>
   </figure>
 );

@@ -1,11 +1,10 @@
 // Panels with their drawings, spacer blocks and proof numbers.
 import type { VNode } from "preact";
-import type { Fact } from "../../src/leaves/leaf.ts";
 import type { PanelSheet } from "../../src/leaves/panels-sheet.ts";
 import { Facts } from "./facts.tsx";
 import { Figure } from "./figure.tsx";
 
-export const PanelSheets = ({ of, spacers }: { of: readonly PanelSheet[]; spacers: readonly Fact[] }): VNode => (
+export const PanelSheets = ({ of }: { of: readonly PanelSheet[] }): VNode => (
   <>
     {of.length === 0 ? <p>It has no panels: its pieces are put together where they stand.</p> : null}
     {of.map((panel) => (
@@ -16,11 +15,5 @@ export const PanelSheets = ({ of, spacers }: { of: readonly PanelSheet[]; spacer
         <Figure of={panel.picture} name="panel-drawing" />
       </article>
     ))}
-    {spacers.length === 0 ? null : (
-      <>
-        <h3>Spacers for standing it up</h3>
-        <Facts of={spacers} />
-      </>
-    )}
   </>
 );

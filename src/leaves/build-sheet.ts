@@ -1,6 +1,7 @@
 // All variants of one item, worked out -> the build sheet of the binder, every figure already text. Private.
 import { drawExploded } from "../drawing/exploded-view.ts";
 import { drawPiece } from "../drawing/piece-drawing.ts";
+import { binderSheet } from "../drawing/sheet.ts";
 import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
 import { cuttingOperations, placingOperations } from "../findings/operations.ts";
 import { toolsOf } from "../findings/tools.ts";
@@ -14,7 +15,7 @@ import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
 import { type PanelSheet, panelsSheet, spacers } from "./panels-sheet.ts";
 import { indexPath } from "./paths.ts";
-import { pictureOf } from "./picture.ts";
+import { pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
@@ -69,13 +70,15 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
       ? {}
       : { unfinished: { ...unfinishedNotice, title: `${unfinishedNotice.title}: ${bare.join(", ")}` } }),
     useCautions: cautionsForUse(item.classes),
-    exploded: pictureOf(drawExploded(item)),
+    exploded: pictureOn(binderSheet, (sheet) => drawExploded(item, sheet)),
     pieces: piecesTable(item, edition.bare),
     tools: toolTexts(variants, edition.length),
     yard: yardSheet(bought, edition.bare),
-    cutting: cuttingSheet(item.slug, bought[0].list.plan, shop.kerf, edition.bare),
+    cutting: cuttingSheet(item.slug, bought[0].list.plan, shop.kerf, edition),
     cuttingCautions: cautionsFor(cuttingOperations(item)),
-    pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division))),
+    pieceDrawings: item.pieces.map((piece) =>
+      pictureOn(binderSheet, (sheet) => drawPiece(item, piece, shop.division, sheet)),
+    ),
     panels: panelsSheet(item, shop.division, edition.length),
     spacers: spacers(item, edition.length),
     sections: stepsSheet(item, edition),

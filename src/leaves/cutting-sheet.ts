@@ -2,6 +2,7 @@
 import { drawBoard } from "../drawing/board-layout.ts";
 import type { PlannedBoard, PlannedStrip } from "../findings/board-plan.ts";
 import type { Exact, Length } from "../units/length.ts";
+import type { BinderEdition } from "./edition.ts";
 import type { Picture } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
 
@@ -21,14 +22,14 @@ export const cuttingSheet = (
   itemSlug: string,
   plan: readonly PlannedBoard[],
   kerf: Exact,
-  length: (inches: Length) => string,
+  { bare, length }: BinderEdition,
 ): CuttingSheet => ({
   kerf: length(kerf),
   boards: plan.map((planned) => ({
     name: `Board ${planned.number}`,
     stock: `${planned.board.name}, ${length(planned.stock.length)}`,
-    picture: pictureOf(drawBoard(itemSlug, planned, kerf, length)),
-    strips: planned.strips.map((strip) => stripText(strip, length)),
+    picture: pictureOf(drawBoard(itemSlug, planned, kerf, bare)),
+    strips: planned.strips.map((strip) => stripText(strip, bare)),
   })),
 });
 

@@ -13,12 +13,15 @@ export type Edition = {
   readonly figure: (figure: Figure) => string;
 };
 
+/** `bare` has no unit, for tables that name it once. */
+export type BinderEdition = Edition & { readonly bare: (length: Length) => string };
+
 /** `17 9/16` -> `17 9⁄16`: a fraction slash, and a space that does not break before it. */
 export const setFractions = (text: string): string =>
   text.replace(/(\d) (\d+)\/(\d+)/g, "$1\u00a0$2\u2044$3").replace(/(\d)\/(\d)/g, "$1\u2044$2");
 
-/** For the bench: the maker's division, without a unit in tables (`bare`), with it in running text. */
-export function binderEdition(division: Division): Edition & { readonly bare: (length: Length) => string } {
+/** For the bench: lengths to the maker's division. */
+export function binderEdition(division: Division): BinderEdition {
   return {
     bare: (length) => setFractions(formatLength(length, division)),
     ...edition((length) => setFractions(formatWithUnit(length, division)), formatPounds, formatArea),
@@ -48,16 +51,16 @@ const edition = (length: Edition["length"], weight: Edition["weight"], area: Edi
       case "angle":
         return `${rounded(figure.degrees, 1)}°`;
       case "number":
-        return rounded(figure.value.valueOf(), 3);
+        return rounded(figure.value, 3);
     }
   },
 });
 
 const rounded = (value: number, places: number): string => String(Number(value.toFixed(places)));
 
-/** `30 × 18 × 26 in`, each length in the same unit. */
+/** `30 × 18 × 26 in`, each length in the same unit, on one line. */
 export const threeSizes = (sizes: readonly Length[], division: Division): string =>
-  `${sizes.map((size) => setFractions(formatLength(size, division))).join(" × ")} ${division.unit}`;
+  `${sizes.map((size) => setFractions(formatLength(size, division))).join("\u00a0×\u00a0")}\u00a0${division.unit}`;
 
 /** A small change of size, too fine for a tape: `0.02 in (0.5 mm)`. */
 export const smallChange = (inches: number): string => `${rounded(inches, 2)} in (${rounded(inches * 25.4, 1)} mm)`;

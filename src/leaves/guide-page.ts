@@ -43,7 +43,11 @@ export function guidePageLeaf(
     token.attrSet("id", id);
     if (token.tag === "h2") contents.push({ id, text });
   });
-  markdown.renderer.rules.fence = (list, i) => exampleMarkup(list[i]?.content ?? "", list[i]?.info.trim() ?? "", draw);
+  markdown.renderer.rules.fence = (list, i) => {
+    const { content = "", info = "" } = list[i] ?? {};
+    const drawing = info.trim() === "recipe" ? draw(content) : undefined;
+    return exampleMarkup(content, drawing && { ...drawing, id: `example-${i}` });
+  };
   markdown.renderer.rules.table_open = () => '<div class="scroll"><table>';
   markdown.renderer.rules.table_close = () => "</table></div>";
   return {
@@ -64,9 +68,8 @@ function unused(id: string, known: Map<string, number>): string {
   return count === 0 ? id : `${id}-${count + 1}`;
 }
 
-function exampleMarkup(code: string, info: string, draw: (recipe: string) => Drawing | undefined): string {
+function exampleMarkup(code: string, drawing: Drawing | undefined): string {
   const written = `<pre class="written"><code>${escapeText(code)}</code></pre>`;
-  const drawing = info === "recipe" ? draw(code) : undefined;
   if (!drawing) return `${written}\n`;
   return `<div class="example">${written}<figure class="drawing">${formatSvg(drawing)}<figcaption>${escapeText(drawing.title)}</figcaption></figure></div>\n`;
 }

@@ -1,10 +1,11 @@
 // Panels of an item -> one sheet for each kind: its drawing, its spacer blocks and its proof numbers.
 import { drawPanel } from "../drawing/panel-drawing.ts";
+import { binderSheet } from "../drawing/sheet.ts";
 import type { Item, Panel } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import { inches, type Length } from "../units/length.ts";
 import type { Fact, Picture } from "./leaf.ts";
-import { pictureOf } from "./picture.ts";
+import { pictureOn } from "./picture.ts";
 
 export type PanelSheet = {
   readonly name: string;
@@ -21,7 +22,7 @@ export const panelsSheet = (item: Item, division: Division, length: (inches: Len
     return {
       name: kind,
       times: timesText(panels, drawn),
-      picture: pictureOf(drawPanel(item, drawn, division)),
+      picture: pictureOn(binderSheet, (sheet) => drawPanel(item, drawn, division, sheet)),
       facts: [
         { name: "Over all", value: `${length(drawn.width)} wide, ${length(drawn.height)} high` },
         { name: "Corner to corner, both ways", value: length(diagonalOf(drawn)) },

@@ -5,14 +5,14 @@ import type { Table } from "./leaf.ts";
 
 export const piecesTable = (item: Item, length: (inches: Length) => string): Table => ({
   caption: "Pieces, sizes in inches",
-  heads: ["Mark", "Piece", "Number", "Length", "Width", "Thickness", "Board", "Work"],
+  heads: ["Mark", "Number", "Length", "Width", "Thickness", "Piece", "Board", "Work"],
   rows: item.pieces.map((piece) => [
     piece.mark,
-    piece.name,
     String(piece.count),
     length(piece.length),
     length(piece.width),
     length(piece.thickness),
+    piece.name,
     piece.board.name,
     workOn(piece),
   ]),

@@ -17,7 +17,6 @@ export type ProductPage = {
   readonly line?: string;
   readonly purpose?: string;
   readonly intro: readonly Markup[];
-  readonly view: Picture;
   readonly measured: Picture;
   /** Says that the pictures are drawings. */
   readonly pictureNote: string;
@@ -29,7 +28,6 @@ export type ProductPage = {
   readonly notMadeFor: readonly string[];
   readonly overTime: readonly string[];
   readonly cautions: readonly CautionText[];
-  readonly ordering: string;
   readonly home: Link;
 };
 
@@ -60,8 +58,7 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     ...(item.line === undefined ? {} : { line: item.line }),
     ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
     intro: item.intro.map((prose) => proseBlock(prose, edition.figure)),
-    view: pictureOf(standard.view),
-    measured: pictureOf(item.measured),
+    measured: { ...pictureOf(item.measured), narrow: pictureOf(item.measuredNarrow).svg },
     pictureNote:
       "Drawn from the measurements it is built to. A drawing, not a photograph: grain and colour of the wood differ.",
     sizes,
@@ -72,7 +69,6 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     notMadeFor: notMadeFor(item.classes),
     overTime: overTime(item, edition.length),
     cautions: cautionsForUse(item.classes),
-    ordering: shop.ordering,
     home: { path: indexPath, text: shop.name },
   };
 }

@@ -34,13 +34,14 @@ export type StepText = {
 export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
   item.sections.map((section) => ({
     heading: proseLine(section.heading, edition.figure),
-    ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times} of it, all steps.` } : {}),
+    ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times}, each by these steps.` } : {}),
     steps: section.steps.map((step) => stepText(item, section, step, edition)),
     notes: section.notes.map((note) => proseBlock(note, edition.figure)),
   }));
 
 function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): StepText {
-  const blocks = (all: WorkedStep["checks"]): Markup[] => all.map((one) => proseLine(one, edition.figure));
+  const blocks = (all: WorkedStep["checks"]): Markup[] =>
+    all.map((one) => proseLine({ ...one, markdown: capital(one.markdown) }, edition.figure));
   return {
     number: String(step.number),
     text: proseLine(step.text, edition.figure),
@@ -58,6 +59,9 @@ function markOf(item: Item, id: string): string {
   if (!member) throw new Error(`step names a member that is not there: ${id}`);
   return member.mark;
 }
+
+/** A check or a caution is written after its word and a colon; here it stands as a sentence of its own. */
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** "2 × A", "3 × B", in the order of their names. */
 function countNames(names: readonly string[]): string[] {

@@ -3,6 +3,7 @@
 import { drawCoatedView } from "../drawing/coated-view.ts";
 import type { Drawing } from "../drawing/drawing.ts";
 import { drawMeasuredView } from "../drawing/measured-view.ts";
+import { phoneSheet } from "../drawing/sheet.ts";
 import { movementOf } from "../findings/movement.ts";
 import type { Item, WorkedProse } from "../item/item.ts";
 import type { HazardClass } from "../recipe/recipe.ts";
@@ -46,7 +47,9 @@ export type StoreItem = {
   readonly fittings: readonly { readonly words: string; readonly count: number }[];
   /** Inches by which its widest board swells from dry to wet. */
   readonly swell?: { readonly width: Length; readonly change: number };
+  /** Its sizes drawn, for wide screens and for a phone. */
   readonly measured: Drawing;
+  readonly measuredNarrow: Drawing;
   /** The standard one first. */
   readonly variants: readonly [StoreVariant, ...StoreVariant[]];
 };
@@ -79,6 +82,7 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
     fittings: item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count })),
     ...(movement === undefined ? {} : { swell: { width: movement.width, change: movement.change } }),
     measured: drawMeasuredView(item, division),
+    measuredNarrow: drawMeasuredView(item, division, phoneSheet),
     variants: [first, ...others],
   };
 }

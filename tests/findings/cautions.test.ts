@@ -1,0 +1,105 @@
+import { describe, expect, it } from "vitest";
+import { cautionsFor, cautionsForUse } from "../../src/findings/cautions.ts";
+import {
+  coatingOperations,
+  cuttingOperations,
+  placingOperations,
+  stepOperations,
+} from "../../src/findings/operations.ts";
+import type { Item, WorkedStep } from "../../src/item/item.ts";
+import { type HazardClass, hazardClasses } from "../../src/recipe/recipe.ts";
+import { corral, rack } from "../leaves/worked-goods.ts";
+import { inch } from "./timber.ts";
+
+const ids = (list: readonly { readonly id: string }[]): string[] => list.map(({ id }) => id);
+
+const withPieces = (item: Item, own: Partial<Item["pieces"][number]>): Item => ({
+  ...item,
+  pieces: item.pieces.map((piece) => ({ ...piece, ...own })),
+});
+
+const stepWith = (item: Item, kind: string): WorkedStep => {
+  const step = item.sections
+    .flatMap((section) => section.steps)
+    .find((one) => one.joins.some((join) => join.driven.some(({ fastener }) => fastener.kind === kind)));
+  if (!step) throw new Error(`no step drives a ${kind}`);
+  return step;
+};
+
+describe("cautions", () => {
+  it("strips of 1 11/16 are narrow: the push stick is called for before ripping them", () => {
+    expect(ids(cautionsFor(cuttingOperations(corral[0])))).toEqual(["rip", "rip-narrow", "crosscut", "sand"]);
+  });
+
+  it("a strip of 4 in is ripped without the caution for narrow ones", () => {
+    const wide = withPieces(corral[0], { width: inch("4") });
+    expect(ids(cautionsFor(cuttingOperations(wide)))).toEqual(["rip", "crosscut", "sand"]);
+  });
+
+  it("a piece of 5 in is too short to hold at the saw", () => {
+    expect(ids(cautionsFor(cuttingOperations(withPieces(corral[0], { length: inch("5") }))))).toContain(
+      "crosscut-short",
+    );
+  });
+
+  it("treated boards bring the caution about their dust and smoke before all others", () => {
+    const [piece] = corral[0].pieces;
+    if (!piece) throw new Error("no piece");
+    const treated = withPieces(corral[0], { board: { ...piece.board, treatment: "preservative" } });
+    expect(cautionsFor(cuttingOperations(treated))[0]?.id).toBe("treated-wood");
+  });
+
+  it("a step that drives pocket screws has the cautions for the jig and for the driver, in the step", () => {
+    const found = cautionsFor(stepOperations(stepWith(corral[0], "pocket screw"), corral[0], true));
+    expect(ids(found)).toEqual(expect.arrayContaining(["pocket-holes", "drive-screws"]));
+  });
+
+  it("a step that closes no join needs none", () => {
+    const step = { ...stepWith(corral[0], "screw"), joins: [] };
+    expect(stepOperations(step, corral[0], true)).toEqual([]);
+  });
+
+  it("what weighs 35 lb or more is lifted by two, at 34.9 it is not", () => {
+    const step = { ...stepWith(corral[0], "screw"), joins: [] };
+    const heavy = (each: number): Item => ({
+      ...corral[0],
+      members: corral[0].members.map((m) => ({ ...m, weight: each })),
+    });
+    const inHand = new Set([...step.there, ...step.shown]).size;
+    expect(stepOperations(step, heavy(35 / inHand + 1e-9), false)).toEqual(["lift"]);
+    expect(stepOperations(step, heavy(34.9 / inHand), false)).toEqual([]);
+  });
+
+  it("a drying oil brings the oily rags, paint alone does not (29 CFR 1926.252(e); NFPA)", () => {
+    expect(ids(cautionsFor(coatingOperations([corral[2]])))).toEqual(["coat", "oily-rags"]);
+    const [white] = corral[1].variant.finish;
+    if (!white) throw new Error("no coat");
+    const painted = { ...corral[1], variant: { ...corral[1].variant, finish: [white] } };
+    expect(ids(cautionsFor(coatingOperations([painted])))).toEqual(["coat"]);
+  });
+
+  it("class T is to be anchored, for the maker and for the buyer", () => {
+    expect(ids(cautionsFor(placingOperations(rack[0])))).toContain("anchor");
+    expect(ids(cautionsForUse(rack[0].classes))).toContain("anchor-it");
+    expect(ids(cautionsForUse(corral[0].classes))).not.toContain("anchor-it");
+  });
+
+  it("warnings come before cautions, cautions before notices", () => {
+    const rank = { WARNING: 0, CAUTION: 1, NOTICE: 2 };
+    const order = cautionsForUse(Object.keys(hazardClasses) as HazardClass[]).map(({ signal }) => rank[signal]);
+    expect(order).toEqual([...order].sort());
+    expect(order.length).toBeGreaterThan(5);
+  });
+
+  it("names hazard, consequence and avoidance each as a sentence, and its source (IEC/IEEE 82079-1, statement 9)", () => {
+    const all = [
+      ...cautionsFor(cuttingOperations(withPieces(corral[0], { length: inch("5"), planed: true }))),
+      ...cautionsFor(coatingOperations(corral)),
+      ...cautionsForUse(Object.keys(hazardClasses) as HazardClass[]),
+    ];
+    for (const { hazard, consequence, avoidance, source } of all) {
+      for (const sentence of [hazard, consequence, avoidance]) expect(sentence).toMatch(/^[A-Z].{8,}[.]$/);
+      expect(source).not.toBe("");
+    }
+  });
+});

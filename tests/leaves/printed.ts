@@ -1,0 +1,75 @@
+// Every text of a leaf, and every page rendered from the fixtures, for tests that look at all of them.
+import { renderToString } from "preact-render-to-string";
+import { BinderIndexPage } from "../../layouts/binder-index.tsx";
+import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
+import { CareCardPage } from "../../layouts/care-card.tsx";
+import { GuidePageView } from "../../layouts/guide-page.tsx";
+import { LandingPage } from "../../layouts/landing.tsx";
+import { ProductPageView } from "../../layouts/product-page.tsx";
+import { StoreIndexPage } from "../../layouts/store-index.tsx";
+import type { Item } from "../../src/item/item.ts";
+import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
+import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
+import { careCardLeaf } from "../../src/leaves/care-card.ts";
+import { guidePageLeaf } from "../../src/leaves/guide-page.ts";
+import { landingLeaf } from "../../src/leaves/landing.ts";
+import { buildSheetPath, careCardPath, indexPath, productPagePath, rootFrom } from "../../src/leaves/paths.ts";
+import { productPageLeaf } from "../../src/leaves/product-page.ts";
+import { storeIndexLeaf } from "../../src/leaves/store-index.ts";
+import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
+import type { Shop } from "../../src/yard/yard.ts";
+
+export type Goods = readonly [Item, ...Item[]];
+export type Printed = { readonly path: string; readonly leaf: unknown; readonly html: string };
+
+/** Every text in a leaf, however deep. */
+export const textsIn = (value: unknown): string[] => {
+  if (typeof value === "string") return [value];
+  return value !== null && typeof value === "object" ? Object.values(value).flatMap(textsIn) : [];
+};
+
+export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
+  const index = binderIndexLeaf(
+    all.map(([standard]) => standard),
+    shop,
+  );
+  return [
+    { path: `binder/${indexPath}`, leaf: index, html: renderToString(BinderIndexPage({ leaf: index, root: "" })) },
+    ...all.map((variants) => {
+      const path = buildSheetPath(variants[0].slug);
+      const leaf = buildSheetLeaf(variants, shop);
+      return { path: `binder/${path}`, leaf, html: renderToString(BuildSheetPage({ leaf, root: rootFrom(path) })) };
+    }),
+  ];
+}
+
+export function printStore(all: readonly Goods[], shop: Shop): Printed[] {
+  const items = all.map((variants) => storeItem(variants, shop.division));
+  const open = storeShop(shop);
+  const index = storeIndexLeaf(items, open);
+  return [
+    { path: `store/${indexPath}`, leaf: index, html: renderToString(StoreIndexPage({ leaf: index, root: "" })) },
+    ...items.map((item) => {
+      const path = productPagePath(item.slug);
+      const leaf = productPageLeaf(item, open);
+      return { path: `store/${path}`, leaf, html: renderToString(ProductPageView({ leaf, root: rootFrom(path) })) };
+    }),
+    ...items.flatMap((item) =>
+      item.variants.map((variant) => {
+        const path = careCardPath(item.slug, variant.slug);
+        const leaf = careCardLeaf(item, variant, open);
+        return { path: `store/${path}`, leaf, html: renderToString(CareCardPage({ leaf, root: rootFrom(path) })) };
+      }),
+    ),
+  ];
+}
+
+export function printGuide(markdown: string, shop: Shop): Printed[] {
+  const landing = landingLeaf(shop);
+  const source = { path: indexPath, markdown };
+  const guide = guidePageLeaf(source, [source], () => undefined);
+  return [
+    { path: indexPath, leaf: landing, html: renderToString(LandingPage({ leaf: landing, root: "" })) },
+    { path: `guide/${indexPath}`, leaf: guide, html: renderToString(GuidePageView({ leaf: guide, root: "" })) },
+  ];
+}
