@@ -78,13 +78,49 @@ function seenOf(face: FrontFace, fronts: FrontFaces, tolerances: Tolerances): re
   const covers: Paths64 = [];
   for (const index of fronts.inBox(face.minX, face.minY, face.maxX, face.maxY)) {
     const cover = fronts.faces[index] as FrontFace;
-    if (cover !== face) covers.push(...nearerPart(cover, face, tolerances));
+    if (cover === face) continue;
+    const lie = lieOver(cover, face, tolerances);
+    if (lie === "apart") continue;
+    const nearer = nearerPart(cover, face, tolerances);
+    if (nearer === "all" && lie === "over") return [];
+    covers.push(...(nearer === "all" ? onGrid(cover, tolerances) : nearer));
   }
   return leftUncovered(onGrid(face, tolerances), covers);
 }
 
-/** The part of `cover` that lies nearer to the viewer than the plane of `face`, on the clip grid. */
-function nearerPart(cover: FrontFace, face: FrontFace, tolerances: Tolerances): Paths64 {
+/**
+ * How a cover lies on the picture to the box around a face: clear of it, over all of it, or with a border across it.
+ * Most covers of a small facet are clear of it or over it, which spares a sweep.
+ */
+function lieOver(cover: FrontFace, face: FrontFace, tolerances: Tolerances): "apart" | "over" | "across" {
+  const left = face.minX - tolerances.clipGrid;
+  const right = face.maxX + tolerances.clipGrid;
+  const bottom = face.minY - tolerances.clipGrid;
+  const top = face.maxY + tolerances.clipGrid;
+  let inside = false;
+  for (const loop of cover.loops) {
+    let px = loop[loop.length - 2] as number;
+    let py = loop[loop.length - 1] as number;
+    for (let i = 0; i < loop.length; i += 2) {
+      const qx = loop[i] as number;
+      const qy = loop[i + 1] as number;
+      const beside = (px < left && qx < left) || (px > right && qx > right);
+      if (!(beside || (py < bottom && qy < bottom) || (py > top && qy > top))) {
+        const side = (x: number, y: number) => (qx - px) * (y - py) - (qy - py) * (x - px);
+        const [a, b, c, d] = [side(left, bottom), side(right, bottom), side(right, top), side(left, top)];
+        if (Math.min(a, b, c, d) <= 0 && Math.max(a, b, c, d) >= 0) return "across";
+      }
+      // A ray from the lower left corner to the right: no border meets the box, so any point of it will do.
+      if (py > bottom !== qy > bottom && left < px + ((bottom - py) / (qy - py)) * (qx - px)) inside = !inside;
+      px = qx;
+      py = qy;
+    }
+  }
+  return inside ? "over" : "apart";
+}
+
+/** The part of `cover` that lies nearer to the viewer than the plane of `face`, on the clip grid; or that all of it does. */
+function nearerPart(cover: FrontFace, face: FrontFace, tolerances: Tolerances): Paths64 | "all" {
   const slopeX = cover.slopeX - face.slopeX;
   const slopeY = cover.slopeY - face.slopeY;
   const level = cover.level - face.level - tolerances.depth;
@@ -97,7 +133,7 @@ function nearerPart(cover: FrontFace, face: FrontFace, tolerances: Tolerances): 
   const most = level + slopeX * (slopeX > 0 ? right : left) + slopeY * (slopeY > 0 ? top : bottom);
   if (most <= 0) return [];
   const least = level + slopeX * (slopeX > 0 ? left : right) + slopeY * (slopeY > 0 ? bottom : top);
-  if (least > 0) return onGrid(cover, tolerances);
+  if (least > 0) return "all";
   const paths: Paths64 = [];
   for (const loop of cover.loops) {
     const path: Path64 = [];
