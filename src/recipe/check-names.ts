@@ -54,15 +54,16 @@ const overallSizes = ["width", "depth", "height"];
 
 /** Names of sizes in sums. */
 export function checkSizesUsed(used: Gathered["sizes"], recipe: Parts): Problem[] {
-  const known = [...recipe.sizes.map((size) => size.name.text), ...overallSizes];
+  const known = [...overallSizes, ...recipe.sizes.map((size) => size.name.text)];
+  const sizes = new Set(known);
   const things = new Set([
     ...groupsOf(recipe).map((group) => group.path.at(-1)),
     ...recipe.pieces.map((piece) => piece.name.text),
   ]);
   return used.flatMap((size) => {
     const found = size.text;
-    if (known.includes(found)) return [];
-    const apart = hyphenApart(found, known);
+    if (sizes.has(found)) return [];
+    const apart = hyphenApart(found, sizes);
     if (apart) return [problem("hyphen-for-minus", size.at, { found, apart })];
     if (things.has(found)) return [problem("thing-as-size", size.at, { found })];
     return [problem("no-size-called", size.at, { found, known, nearest: nearest(found, known) })];
@@ -70,11 +71,11 @@ export function checkSizesUsed(used: Gathered["sizes"], recipe: Parts): Problem[
 }
 
 /** `tall-clear` as `tall - clear`, if both are sizes (or what follows the hyphen is a number). */
-function hyphenApart(name: string, known: readonly string[]): string | undefined {
+function hyphenApart(name: string, known: ReadonlySet<string>): string | undefined {
   for (let i = name.indexOf("-"); i >= 0; i = name.indexOf("-", i + 1)) {
     const left = name.slice(0, i);
     const right = name.slice(i + 1);
-    if (known.includes(left) && (known.includes(right) || /^\d+$/.test(right))) return `${left} - ${right}`;
+    if (known.has(left) && (known.has(right) || /^\d+$/.test(right))) return `${left} - ${right}`;
   }
   return undefined;
 }

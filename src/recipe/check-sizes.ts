@@ -20,10 +20,19 @@ export function checkSizeCircles(recipe: Pick<Recipe, "sizes" | "overall">): Pro
     nodes.set(name, { name, at: extent.at, uses: extent.kind === "fit" ? [] : sizesIn(extent) });
   }
   for (const { name, sum } of recipe.sizes) nodes.set(name.text, { name: name.text, at: name.at, uses: sizesIn(sum) });
-  // Whatever needs only settled sizes is settled; what is left lies in a circle or follows from one.
-  for (let before = -1; before !== nodes.size; ) {
-    before = nodes.size;
-    for (const node of [...nodes.values()]) if (!node.uses.some((name) => nodes.has(name))) nodes.delete(node.name);
+  // Whatever follows only from settled sizes is settled; what is left lies in a circle or follows from one.
+  const waiting = new Map([...nodes.values()].map((node) => [node.name, node.uses.filter((u) => nodes.has(u)).length]));
+  const users = new Map<string, string[]>();
+  for (const node of nodes.values())
+    for (const used of node.uses) users.set(used, [...(users.get(used) ?? []), node.name]);
+  const settled = [...waiting].filter(([, uses]) => uses === 0).map(([name]) => name);
+  for (const name of settled) {
+    nodes.delete(name);
+    for (const user of users.get(name) ?? []) {
+      const left = (waiting.get(user) ?? 0) - 1;
+      waiting.set(user, left);
+      if (left === 0) settled.push(user);
+    }
   }
   return circlesIn(nodes);
 }
