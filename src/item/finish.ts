@@ -77,20 +77,13 @@ function membersOf(coat: Coat, placing: Placing, problems: Problem[]): readonly 
 const bare: Scheme = { name: "unfinished", slug: "unfinished", coated: [] };
 
 /** The schemes offered, the standard one first; an item without finishes has one variant, unfinished. */
-export function offeredOf(
-  recipe: Recipe,
-  schemes: readonly Scheme[],
-): { offered: readonly [Scheme, ...Scheme[]]; problems: Problem[] } {
-  const problems: Problem[] = [];
-  const offered = recipe.offered.flatMap((name): Scheme[] => {
+export function offeredOf(recipe: Recipe, schemes: readonly Scheme[]): readonly [Scheme, ...Scheme[]] {
+  const [first = bare, ...others] = recipe.offered.map((name): Scheme => {
     const scheme = schemes.find((s) => s.name === name.text);
-    if (scheme) return [scheme];
-    const known = schemes.map((s) => s.name);
-    problems.push(problem("unknown-scheme", name.at, { what: name.text, known, nearest: nearest(name.text, known) }));
-    return [];
+    if (!scheme) throw new Error(`"${name.text}" is offered but no finish; the reader lets no such recipe through`);
+    return scheme;
   });
-  const [first = bare, ...others] = offered;
-  return { offered: [first, ...others], problems };
+  return [first, ...others];
 }
 
 /** Square inches of each member that air reaches: its whole skin less what lies on another member. */

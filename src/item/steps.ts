@@ -1,5 +1,4 @@
 // The sections of the body -> steps with what each adds, what is there already and which joins close; each member once.
-import { nearest } from "../problems/nearest.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import type { BodySection, BodyStep, Recipe, Reference } from "../recipe/recipe.ts";
 import { type Measured, workProse } from "./figures.ts";
@@ -83,12 +82,6 @@ function panelsMade(
   for (const section of recipe.sections) {
     if (!section.makes) continue;
     const { panel, times, at } = section.makes;
-    const known = recipe.panels.map((p) => p.name.text);
-    if (!known.includes(panel.text)) {
-      const facts = { what: panel.text, known, nearest: nearest(panel.text, known) };
-      problems.push(problem("unknown-panel-made", panel.at, facts));
-      continue;
-    }
     const from = taken.get(panel.text) ?? 0;
     taken.set(panel.text, from + times);
     made.set(section, panels.filter((p) => p.kind === panel.text).slice(from, from + times));

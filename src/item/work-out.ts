@@ -62,7 +62,7 @@ export function workPlaced(
   const clashes = checkClashes(placing.members, unsaid);
 
   const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
-  const { offered, problems: offering } = offeredOf(recipe, schemes);
+  const offered = offeredOf(recipe, schemes);
   const standard = offered[0];
   const scheme = variantSlug === undefined ? standard : offered.find((s) => s.slug === variantSlug);
   const choosing = scheme ? [] : [unknownVariant(recipe, offered, variantSlug ?? "")];
@@ -85,7 +85,7 @@ export function workPlaced(
   const claiming = checkClaims(recipe.claims, measured, division);
 
   const problems = [
-    ...[cut.problems, carved.problems, joining, held, clashes, coating, offering, choosing],
+    ...[cut.problems, carved.problems, joining, held, clashes, coating, choosing],
     ...[figuring, stepping, claiming],
   ].flat();
   const prose = [

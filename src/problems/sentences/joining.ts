@@ -199,16 +199,8 @@ export const joiningSentences = {
     says: `"${f.scheme}" coats the rest, but nothing is left: the others name every member.`,
     mend: "Take `the rest` away, or name fewer before it.",
   }),
-  "unknown-scheme": (f: Unknown) =>
-    unknown(
-      f,
-      `"${f.what}" is offered, but no finish is called so.`,
-      "Write it under finish, or offer one that is there.",
-    ),
   "unknown-variant": (f: Unknown) =>
     unknown(f, `there is no variant "${f.what}" of this.`, "Ask for one of the finishes that are offered."),
-  "unknown-panel-made": (f: Unknown) =>
-    unknown(f, `there is no panel called "${f.what}" to make.`, "Name a panel of this recipe after `makes`."),
   "made-count": (f: { panel: string; made: number; stand: readonly string[] }) => ({
     says: `"${f.panel}" is made ${f.made === 1 ? "once" : `${f.made} times`}, but ${f.stand.length === 1 ? "1 stands" : `${f.stand.length} stand`}: ${list(f.stand)}.`,
     found: String(f.made),
