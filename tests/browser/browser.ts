@@ -35,7 +35,8 @@ export async function openBrowser(): Promise<Browser> {
   packaged.setGraphicsMode = false;
   return chromium.launch({
     executablePath: await packaged.executablePath(),
-    args: packaged.args,
+    // In one process the whole browser ends with the first window that is closed.
+    args: packaged.args.filter((arg) => arg !== "--single-process" && arg !== "--no-zygote"),
     env: { ...process.env, FONTCONFIG_FILE: process.env.FONTCONFIG_FILE },
   });
 }
