@@ -13,7 +13,7 @@ export const CareCardPage = ({ leaf, root }: { leaf: CareCard; root: string }): 
     title={`Care of the ${leaf.title}, ${leaf.variant}`}
     description={leaf.description}
     name={leaf.shop.name}
-    home={leaf.product}
+    home={leaf.home}
     notice={leaf.shop.notice}
   >
     <article class="card">
@@ -43,5 +43,8 @@ export const CareCardPage = ({ leaf, root }: { leaf: CareCard; root: string }): 
         {leaf.shop.place} · {leaf.shop.contact}
       </p>
     </article>
+    <nav class="back" aria-label="Back">
+      <a href={`${root}${leaf.product.path}`}>{leaf.product.text}</a>
+    </nav>
   </Page>
 );

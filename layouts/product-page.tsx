@@ -61,7 +61,7 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
         <p>Made {leaf.madeFor.join(", ")}.</p>
         {leaf.notMadeFor.length === 0 ? null : (
           <>
-            <p>It is not:</p>
+            <p>It is not made:</p>
             <TextList of={leaf.notMadeFor} />
           </>
         )}

@@ -2,7 +2,7 @@
 import { cautionsForUse } from "../findings/cautions.ts";
 import { storeEdition } from "./edition.ts";
 import type { CautionText, Fact, Link, Notice } from "./leaf.ts";
-import { productPagePath } from "./paths.ts";
+import { indexPath, productPagePath } from "./paths.ts";
 import type { StoreItem, StoreShop, StoreVariant } from "./store-item.ts";
 import { unfinishedNotice } from "./unfinished.ts";
 
@@ -18,6 +18,7 @@ export type CareCard = {
   /** Lines left open for the pen. */
   readonly toFill: readonly string[];
   readonly product: Link;
+  readonly home: Link;
 };
 
 export function careCardLeaf(item: StoreItem, variant: StoreVariant, shop: StoreShop): CareCard {
@@ -39,6 +40,7 @@ export function careCardLeaf(item: StoreItem, variant: StoreVariant, shop: Store
     care: [...new Set([...variant.coats.map((coat) => coat.care), shop.careNote])].filter((line) => line.trim() !== ""),
     cautions: cautionsForUse(item.classes),
     toFill: ["Lot", "Made on"],
+    home: { path: indexPath, text: shop.name },
     product: { path: productPagePath(item.slug), text: item.title },
   };
 }

@@ -3,7 +3,7 @@ import { drawStep } from "../drawing/step-picture.ts";
 import { cautionsFor } from "../findings/cautions.ts";
 import { stepOperations } from "../findings/operations.ts";
 import type { Item, WorkedSection, WorkedStep } from "../item/item.ts";
-import type { Edition } from "./edition.ts";
+import { type Edition, setFractions } from "./edition.ts";
 import type { CautionText, Markup, Picture } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
 import { proseBlock, proseLine } from "./prose.ts";
@@ -46,7 +46,7 @@ function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition:
     number: String(step.number),
     text: proseLine(step.text, edition.figure),
     pieces: countNames(step.shown.map((id) => markOf(item, id))),
-    fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener.name))),
+    fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => setFractions(fastener.name)))),
     ...(step.shown.length + step.there.length === 0 ? {} : { picture: pictureOf(drawStep(item, step)) }),
     checks: blocks(step.checks),
     words: blocks(step.cautions),

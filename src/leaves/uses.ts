@@ -16,12 +16,12 @@ const made: Record<HazardClass, string> = {
 
 const not: Partial<Record<HazardClass, string>> = {
   D: "to carry a load",
-  S: "a seat, a step or something to climb on",
-  L: "a seat or a step: no load has been worked out for it",
-  F: "a cutting board",
-  H: "over a bed or a place where people sit",
+  S: "to sit, step or climb on",
+  L: "to sit or stand on: no load has been worked out for it",
+  F: "to cut on",
+  H: "to hang over a bed or a seat",
   T: "to stand free, without its anchor",
-  G: "to be leaned on",
+  G: "to lean on",
   X: "to stand in standing water",
 };
 

@@ -3,6 +3,7 @@ import type { YardList } from "../findings/yard-list.ts";
 import type { Item } from "../item/item.ts";
 import type { Length } from "../units/length.ts";
 import { formatDollars } from "../units/money.ts";
+import { setFractions } from "./edition.ts";
 import type { Table } from "./leaf.ts";
 
 export type YardSheet = {
@@ -73,7 +74,7 @@ const fastenersTable = (list: YardList): Table => ({
   caption: "Fasteners, whole packs",
   heads: ["Fastener", "Takes", "Buy", "Together", "Price seen"],
   rows: list.fasteners.map(({ fastener, count, packs, cost }) => [
-    fastener.name,
+    setFractions(fastener.name),
     String(count),
     `${packs === 1 ? "1 pack" : `${packs} packs`} of ${fastener.pack.count}`,
     formatDollars(cost),

@@ -75,6 +75,19 @@ describe("simple packing of boards", () => {
     expect(plan[0]?.strips[0]?.leftLength.valueOf()).toBe(0);
   });
 
+  it("the rack takes 16 strips of 2 1/2 (4 legs; 8 of two deck boards and a side, 2 x 28 + 12 3/4 + 2 x 1/8 = 69; 4 of two long strips), two to a board: 8 fence boards", () => {
+    const wide = inch("2 1/2");
+    const pieces = [
+      piece("A", 4, inch("60"), fenceBoard, wide),
+      piece("B", 8, inch("25 1/2"), fenceBoard, wide),
+      piece("C", 8, inch("12 3/4"), fenceBoard, wide),
+      piece("D", 16, inch("28"), fenceBoard, wide),
+    ];
+    const plan = planBoards(pieces, kerf);
+    expect([stripsOf(plan), plan.length]).toEqual([16, 8]);
+    expect(findFaults(plan, pieces, 1 / 8)).toEqual([]);
+  });
+
   it("a piece as wide as its board takes the whole width and is not ripped", () => {
     const [first] = planBoards([piece("A", 1, inch("30"), fenceBoard)], kerf);
     expect(first?.strips.map(({ ripped }) => ripped)).toEqual([false]);
