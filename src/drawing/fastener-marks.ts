@@ -5,7 +5,7 @@ import type { Driven } from "../item/item.ts";
 import type { LineKind, Mark, Paper } from "./drawing.ts";
 import { withFractions } from "./paper-text.ts";
 
-/** Head towards the viewer: a cross. From the far side: a dashed ring. Along the panel: a dashed line with a bar at its head. */
+/** Head towards the viewer: a cross. From the far side: a broken ring. Along the panel: a dashed line with a bar at its head. */
 export type Sign = "cross" | "ring" | "bar";
 
 const half = 0.9;
@@ -37,11 +37,13 @@ export function drawSign(
     return { marks: [strokes("dimension", chains)], outline: square };
   }
   if (sign === "ring") {
-    const ring = Array.from({ length: 17 }, (_, i): Paper => {
-      const angle = (i * Math.PI) / 8;
-      return [u + half * Math.cos(angle), v + half * Math.sin(angle)];
-    });
-    return { marks: [strokes("hidden", [ring])], outline: square };
+    const arcs = [0, 1, 2, 3].map((quarter) =>
+      [0, 1, 2, 3, 4].map((i): Paper => {
+        const angle = ((quarter + i * 0.16) * Math.PI) / 2;
+        return [u + half * Math.cos(angle), v + half * Math.sin(angle)];
+      }),
+    );
+    return { marks: [strokes("dimension", arcs)], outline: square };
   }
   const length = Math.hypot(tip[0] - u, tip[1] - v);
   const way: Paper = [(tip[0] - u) / length, (tip[1] - v) / length];

@@ -7,7 +7,7 @@ import { drawDimension } from "./dimensions.ts";
 import type { Drawing, Paper, Tone } from "./drawing.ts";
 import { drawSign, legendRows, signOf } from "./fastener-marks.ts";
 import { drawNotes, type Note } from "./notes.ts";
-import { faceOnView, membersOf, reachIn, rightOf } from "./panel-space.ts";
+import { faceOnView, membersOf, reachIn, rightOf, spacedRows } from "./panel-space.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
@@ -42,7 +42,10 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const left = edge + tapeDepth(up.map(say), sheet.type);
   const below = tapeDepth(across.map(say), sheet.type);
   const above = edge + sheet.type + 1 + overallOff;
-  const room = { width: sheet.width - left - above, height: sheet.height - above - below };
+  const words = panelNotes(item, panel, driven, division);
+  const noteRoom = { left: edge, width: sheet.width - 2 * edge };
+  const noteHeight = drawNotes(words, { ...noteRoom, top: 0 }, sheet.type).bottom + 3 + edge;
+  const room = { width: sheet.width - left - above, height: sheet.height - above - below - noteHeight };
   const ratio = findRatio(inches(panel.width), inches(panel.height), room);
   const scale = scaleOf(ratio);
   const [width, height] = [inches(panel.width) * scale, inches(panel.height) * scale];
@@ -75,11 +78,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     sheet.type,
     [...diagonals, ...signs.map((sign) => sign.outline), ...blocks.outlines],
   );
-  const notes = drawNotes(
-    panelNotes(item, panel, driven, division),
-    { left: edge, top: foot + below + 3, width: sheet.width - 2 * edge },
-    sheet.type,
-  );
+  const notes = drawNotes(words, { ...noteRoom, top: foot + below + 3 }, sheet.type);
   const wood = (_: Member, endGrain: boolean): Tone => ({ kind: endGrain ? "end grain" : "wood" });
   return {
     id: `${item.slug}-${idPart(panel.kind)}-panel-${panel.mirrored ? "mirrored-" : ""}${sheet.name}`,
@@ -106,12 +105,10 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
 
 function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], division: Division): readonly Note[] {
   const diagonal = Math.hypot(inches(panel.width), inches(panel.height));
-  const gaps = item.gaps
-    .filter((entry) => entry.panelKind === panel.kind)
-    .map(({ group, gap }): Note => {
-      const rounded = isRounded(gap, division) ? " (rounded: the sizes along the edge are what counts)" : "";
-      return { text: `Spacer block between ${group}: ${paperLength(gap, division)}${rounded}` };
-    });
+  const gaps = spacedRows(item, panel).map(({ group, gap }): Note => {
+    const rounded = isRounded(gap, division) ? " (rounded: the sizes along the edge are what counts)" : "";
+    return { text: `Spacer block between ${group}: ${paperLength(gap, division)}${rounded}` };
+  });
   return [
     { text: `Good side up. Sizes in ${unitWords(division)}, running from the left and from the bottom.` },
     { text: `Corner to corner, both ways: ${paperLength(diagonal, division)}` },

@@ -37,6 +37,14 @@ export const differentPanels = (item: Item): readonly Panel[] =>
       item.panels.findIndex((other) => other.kind === panel.kind && other.mirrored === panel.mirrored) === i,
   );
 
+/** The rows of a panel that are spaced by a block: of two boards alone the panel's own size is the gap's measure. */
+export const spacedRows = (item: Item, panel: Panel): Item["gaps"] =>
+  item.gaps.filter(
+    (entry) =>
+      entry.panelKind === panel.kind &&
+      membersOf(item, panel.members).filter((member) => member.group === entry.group).length > 2,
+  );
+
 /** Where a member starts and ends along one of its panel's headings, from the panel's own edge; exact. */
 export function reachIn(panel: Panel, member: Member, heading: Heading): readonly [Length, Length] {
   const { axis } = heading;

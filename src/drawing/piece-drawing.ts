@@ -17,6 +17,8 @@ import { textWidth } from "./text-width.ts";
 
 const edge = 2;
 const off = 7;
+/** The same beside the board, for its width. */
+const widthOff = 4;
 /** A grain arrow is this long on paper, mm. */
 const grainLength = 14;
 
@@ -53,7 +55,7 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const across = [...cutPlaces(member.cuts, 1, piece.width)].map(fromFoot).sort((a, b) => a - b);
 
   const left = edge + (across.length === 0 ? 0 : tapeDepth(across.map(say), sheet.type));
-  const right = edge + off + sheet.type + 1;
+  const right = widthOff + 3 + textWidth(say(piece.width), sheet.type, false) + edge;
   const above = edge + sheet.type + 1 + off;
   const below = along.length === 0 ? 0 : tapeDepth(along.map(say), sheet.type);
   const room = { width: sheet.width - left - right, height: 60 };
@@ -68,7 +70,11 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const labels = placeInRegions(picture, placement, [piece.mark], sheet.type, grain.outlines);
   const notes = drawNotes(
     pieceNotes(piece, division),
-    { left: edge, top: foot + below + (below === 0 ? 3 : 2), width: sheet.width - 2 * edge },
+    {
+      left: edge,
+      top: foot + Math.max(below + 2, height < 3 * arrowSize ? 2 * arrowSize + 1 : 3),
+      width: sheet.width - 2 * edge,
+    },
     sheet.type,
   );
   return {
@@ -110,9 +116,9 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
 /** Beside a narrow board the value stands level, right of its dimension line. */
 function widthDimension(low: Paper, high: Paper, value: string, size: number): Mark[] {
   const height = low[1] - high[1];
-  const dimension = drawDimension(low, high, [1, 0], 4, value, size);
+  const dimension = drawDimension(low, high, [1, 0], widthOff, value, size);
   if (height > textWidth(value, size, false) + 2 * arrowSize) return dimension;
-  const at: Paper = [low[0] + 4 + 2, (low[1] + high[1]) / 2 + size * 0.33];
+  const at: Paper = [low[0] + widthOff + 3, (low[1] + high[1]) / 2 + size * 0.33];
   return [
     ...dimension.filter((mark) => mark.kind !== "text"),
     { kind: "text", at, text: value, size, anchor: "start" },

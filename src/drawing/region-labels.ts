@@ -2,7 +2,7 @@
 import { collide } from "./collision.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { onPaper, type Picture, type Placement } from "./picture.ts";
-import { baseline, textBox } from "./text-width.ts";
+import { baseline, descent, textBox } from "./text-width.ts";
 
 /** Places along the longer way of a region that are tried in turn, as parts of it. */
 const tries = [
@@ -41,7 +41,9 @@ export function placeInRegions(
           strong: true,
         } as const;
         const box = textBox(mark);
-        const inside = box.every(([x, y]) => x > low + clear && x < high - clear && y > top && y < foot + size * 0.2);
+        const inside = box.every(
+          ([x, y]) => x > low + clear && x < high - clear && y > top + 0.3 && y < foot - 0.3 + size * descent,
+        );
         if (inside && !taken.some((other) => collide(box, other, clear))) {
           taken.push(box);
           return [mark];

@@ -13,7 +13,7 @@ export const binderSheet: Sheet = { name: "binder", width: 170, height: 190, typ
 export const storeSheet: Sheet = { name: "store", width: 150, height: 150, type: 3.2 };
 
 /** Shown 320 px wide, its type stands 11.4 px high. */
-export const phoneSheet: Sheet = { name: "phone", width: 90, height: 130, type: 3.2 };
+export const phoneSheet: Sheet = { name: "phone", width: 90, height: 180, type: 3.2 };
 
 /** Narrow enough to stand beside its words on paper, and to fill a phone. */
 export const stepSheet: Sheet = { name: "step", width: 90, height: 75, type: 3.2 };

@@ -3,7 +3,7 @@ import type { Heading, Item, Member, Panel } from "../item/item.ts";
 import { inches, type Length } from "../units/length.ts";
 import { collide } from "./collision.ts";
 import type { Mark, Paper } from "./drawing.ts";
-import { membersOf, reachIn, rightOf } from "./panel-space.ts";
+import { membersOf, reachIn, rightOf, spacedRows } from "./panel-space.ts";
 import { baseline, textWidth } from "./text-width.ts";
 
 /** mm for an inch, and the paper places of the panel's left edge and foot. */
@@ -24,7 +24,7 @@ export function drawBlocks(
 ): { readonly marks: Mark[]; readonly outlines: readonly (readonly Paper[])[] } {
   const marks: Mark[] = [];
   const outlines: (readonly Paper[])[] = [];
-  for (const { group, gap } of item.gaps.filter((entry) => entry.panelKind === panel.kind)) {
+  for (const { group, gap } of spacedRows(item, panel)) {
     const pair = neighbours(
       membersOf(item, panel.members).filter((member) => member.group === group),
       panel,

@@ -7,7 +7,10 @@ import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { isSeen, seenStretches } from "./visibility.ts";
 import type { Entry } from "./way-in.ts";
 
+/** A board's arrowhead is half as long as what is seen of its way, within these; a shorter way has no arrow. */
 const boardArrow = 3.2;
+const leastHead = 1.6;
+const leastArrow = 2.2;
 const screwArrow = 1.5;
 /** Length of a screw's arrow on paper, mm, before its view makes it shorter. */
 const screwLength = 6;
@@ -17,18 +20,24 @@ const unit = (a: Paper, b: Paper): Paper => {
   return length < 1e-6 ? [0, 0] : [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
 };
 
-/** From the middle of the side that goes in first, to its seat; at most the first and the last of a set carry one. */
+/** Arrows from the side that goes in first to the seat: on the first and the last of the members whose way is seen best. */
 export function drawWaysIn(entries: readonly Entry[], picture: Picture, placement: Placement): Mark[] {
   return entries.flatMap(({ members, by, goesIn }) => {
     if (!goesIn) return [];
-    const carriers = members.length < 3 ? members : [members[0] as Member, members.at(-1) as Member];
-    return carriers.flatMap((member) => {
-      const way = by.get(member.id);
-      if (way === undefined) return [];
-      return wayArrow(bestStart(member, way, picture), way, picture, placement);
+    const ways = members.map((member) => {
+      const way = by.get(member.id) ?? [0, 0, 0];
+      return bestStretch(member, way, picture);
     });
+    const longest = Math.max(...ways.map((way) => way.seen));
+    if (longest * placement.scale < leastArrow) return [];
+    const good = ways.filter((way) => way.seen > longest * 0.9);
+    const carriers = good.length < 3 ? good : [good[0] as Way, good.at(-1) as Way];
+    return carriers.flatMap((way) => wayArrow(way, picture, placement));
   });
 }
+
+/** A way in as it is drawn: from its start to the seat, and how much of it is seen, inches. */
+type Way = { readonly from: Vec3; readonly seat: Vec3; readonly seen: number };
 
 /** The middle of the side that goes in first, and places nearer to its edges, as parts of its half size. */
 const starts: readonly (readonly [number, number])[] = [
@@ -42,35 +51,49 @@ const starts: readonly (readonly [number, number])[] = [
 ];
 
 /** Of those the one whose way is seen longest. */
-function bestStart({ solid: { box } }: Member, way: Vec3, picture: Picture): Vec3 {
+function bestStretch({ solid: { box } }: Member, way: Vec3, picture: Picture): Way {
   const leading = way.findIndex((step) => Math.abs(step) > 1e-9);
   const [p, q] = [0, 1, 2].filter((k) => k !== leading) as [number, number];
-  const spots = starts.map(
-    ([a, b]) =>
-      [0, 1, 2].map((k) => {
-        const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
-        if (k === leading) return (step > 0 ? low : high) + step;
-        return (low + high) / 2 + ((high - low) / 2) * (k === p ? a : k === q ? b : 0);
-      }) as unknown as Vec3,
-  );
-  const seenLength = (spot: Vec3): number =>
-    seenStretches(picture, spot, add(spot, times(way, -1))).reduce((sum, [a, b]) => sum + length(subtract(b, a)), 0);
-  const longest = Math.max(...spots.map(seenLength));
-  return spots.find((spot) => seenLength(spot) > longest * 0.95) as Vec3;
+  const ways = starts.map(([a, b]): Way => {
+    const from = [0, 1, 2].map((k) => {
+      const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
+      if (k === leading) return (step > 0 ? low : high) + step;
+      return (low + high) / 2 + ((high - low) / 2) * (k === p ? a : k === q ? b : 0);
+    }) as unknown as Vec3;
+    const seat = add(from, times(way, -1));
+    const seen = seenStretches(picture, from, seat).reduce((sum, [c, d]) => sum + length(subtract(d, c)), 0);
+    return { from, seat, seen };
+  });
+  const longest = Math.max(...ways.map((one) => one.seen));
+  return ways.find((one) => one.seen >= longest * 0.95) as Way;
 }
 
-function wayArrow(from: Vec3, way: Vec3, picture: Picture, placement: Placement): Mark[] {
-  const seat = add(from, times(way, -1));
+function wayArrow({ from, seat }: Way, picture: Picture, placement: Placement): Mark[] {
   const seen = seenStretches(picture, from, seat).map((pair) =>
     pair.map((spot) => spotOnPaper(picture, placement, spot)),
   ) as [Paper, Paper][];
   const last = seen.at(-1);
   if (last === undefined) return [];
-  const direction = unit(last[0], last[1]);
+  const run = Math.hypot(last[1][0] - last[0][0], last[1][1] - last[0][1]);
   return [
     { kind: "lines", line: "strong", chains: seen },
-    { kind: "arrowhead", tip: last[1], way: direction, size: boardArrow },
+    {
+      kind: "arrowhead",
+      tip: last[1],
+      way: unit(last[0], last[1]),
+      size: Math.max(leastHead, Math.min(boardArrow, run / 2)),
+    },
   ];
+}
+
+/** How far back along its way a fastener's head leaves the board it is in, inches: a pocket's head lies deep in it. */
+function outOf({ solid: { box } }: Member, head: Vec3, way: Vec3): number {
+  const exits = [0, 1, 2].map((k) => {
+    const back = -(way[k] as number);
+    if (Math.abs(back) < 1e-9) return Number.POSITIVE_INFINITY;
+    return ((back > 0 ? (box.max[k] as number) : (box.min[k] as number)) - (head[k] as number)) / back;
+  });
+  return Math.max(0, Math.min(...exits));
 }
 
 /** Short arrows that end at the heads; a head nobody sees from here has its arrow dashed. */
@@ -86,7 +109,9 @@ export function drawScrews(
     const [from, tip] = [spotOnPaper(picture, placement, start), spotOnPaper(picture, placement, head)];
     const way = unit(from, tip);
     if (way[0] === 0 && way[1] === 0) return [];
-    const seen = isSeen(picture, add(head, times(one.way, -0.05)));
+    const board = picture.bodies.find(({ member }) => member.id === one.a)?.member;
+    const out = board === undefined ? 0 : outOf(board, one.head, one.way);
+    const seen = isSeen(picture, add(head, times(one.way, -out - 0.05)));
     return [
       { kind: "lines", line: seen ? "dimension" : "hidden", chains: [[from, tip]] },
       { kind: "arrowhead", tip, way, size: screwArrow },
