@@ -44,3 +44,10 @@ export const storePagesOf = (item: StoreItem, shop: ReturnType<typeof storeShop>
     });
     return [{ path: `store/${path}`, html: pageHtml(<ProductPageView leaf={leaf} root={rootFrom(path)} />) }, ...cards];
   });
+
+/** Lets go of pages that were in neither this round nor the one before. */
+export function forgetOldPages(): void {
+  binderPages.turn();
+  storePages.turn();
+  storeItems.turn();
+}

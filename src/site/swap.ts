@@ -1,5 +1,14 @@
 // A folder made beside the site -> the site: the new one takes the old one's place in one step, or nothing changes.
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
 import { isFolder } from "./content-files.ts";
 import { WrongCall } from "./wrong-call.ts";
@@ -23,9 +32,11 @@ export function checkOut(out: string, contentFolder: string): void {
 
 /** Runs `fill` on a new folder beside `out` and puts that in its place; if `fill` throws, `out` stays as it was. */
 export async function swapIn(out: string, fill: (folder: string) => Promise<void>): Promise<void> {
-  const beside = dirname(resolve(out));
+  // Where `out` is a link, what it leads to is replaced and the link stays.
+  const target = existsSync(out) ? realpathSync(out) : resolve(out);
+  const beside = dirname(target);
   mkdirSync(beside, { recursive: true });
-  const work = mkdtempSync(join(beside, `.${basename(resolve(out))}-`));
+  const work = mkdtempSync(join(beside, `.${basename(target)}-`));
   const next = join(work, "next");
   const onSignal = () => {
     rmSync(work, { recursive: true, force: true });
@@ -37,7 +48,7 @@ export async function swapIn(out: string, fill: (folder: string) => Promise<void
     mkdirSync(next);
     await fill(next);
     writeFileSync(join(next, mark), markText);
-    takePlace(next, out, join(work, "old"));
+    takePlace(next, target, join(work, "old"));
   } finally {
     process.off("SIGINT", onSignal);
     process.off("SIGTERM", onSignal);

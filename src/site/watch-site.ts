@@ -11,6 +11,7 @@ import { makeSite } from "./make-site.tsx";
 import { withoutPolicy } from "./page-html.ts";
 import { tellProblems } from "./print-json.ts";
 import { faultPanel, panelPage, problemPanel, withPanel } from "./problem-panel.tsx";
+import { forgetOldPages } from "./shelf-pages.tsx";
 import { type Page, parts } from "./site.ts";
 import { standIn } from "./stand-in.ts";
 import { type WorkedContent, workContent } from "./work-content.ts";
@@ -99,6 +100,7 @@ class LivePages {
     const { content, problems: reading } = readContent(this.#folder);
     const worked = workContent(content);
     forgetOldRecipes();
+    forgetOldPages();
     const shown = standIn(worked, this.#good);
     if (shown) {
       const site = makeSite(shown, content.guide, parts);

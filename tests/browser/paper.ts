@@ -9,8 +9,11 @@ export const papers = {
   A4: { format: "A4", width: 794 },
 } as const satisfies Record<string, Paper>;
 
-/** 0.5 in at each side, as the browser sets it where a page's own style says nothing. */
+/** Where a page's own style says nothing: 0.5 in at each side. */
 const margin = "0.5in";
+
+/** The widest margins a sheet asks for, 25 mm at the binding side and 13 mm at the other, in CSS px. */
+const widestMargins = Math.ceil((38 / 25.4) * 96);
 
 export const pdfOf = (page: Page, { format }: Paper): Promise<Buffer> =>
   page.pdf({
@@ -34,7 +37,7 @@ export async function printedPages(
   paper: Paper,
 ): Promise<{ readonly count: number; readonly over: readonly string[] }> {
   await page.emulateMedia({ media: "print" });
-  await page.setViewportSize({ width: paper.width - 96, height: 900 });
+  await page.setViewportSize({ width: paper.width - widestMargins, height: 900 });
   const over = (await page.evaluate(pastTheEdge)) as string[];
   const pdf = await pdfOf(page, paper);
   return { count: (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length, over };
