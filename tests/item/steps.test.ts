@@ -79,7 +79,7 @@ describe("members are named once", () => {
       "in-no-step 12: front-face/rail is put in place by no step of the section that makes face.",
     ]);
     expect(told(plain, body({ ties: "ties" }))).toEqual([
-      "in-no-step 15: ties/1 and ties/2 are put in place by no step.",
+      "in-no-step 16: ties/1 and ties/2 are put in place by no step.",
     ]);
     expect(told(plain, body({ ties: "**ties 1** and **ties**" }))).toEqual([
       'named-twice 32: "ties" puts ties/1 in place a second time.',

@@ -43,7 +43,8 @@ export function joinsOf(
       carved ? sharedBox(one, other) !== undefined : touching.has(pairKey(one.id, other.id));
     const places = pairs.filter(meet);
     if (places.length === 0) {
-      problems.push(nowhere(rule, carved, pairs));
+      // Two in one place touch nowhere, but are told as that.
+      if (carved || !pairs.some(([one, other]) => sharedBox(one, other))) problems.push(nowhere(rule, carved, pairs));
       for (const { id } of [...a, ...b]) unjoined.add(id);
       continue;
     }

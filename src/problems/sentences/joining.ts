@@ -104,7 +104,7 @@ export const joiningSentences = {
     says: `${f.fastener} goes ${said(f.through)} through ${f.a} and ${f.into > 0 ? `only ${said(f.into)} into` : "doesn't reach"} ${f.b}.`,
     found: f.into > 0 ? said(f.into) : "no bite",
     expected: `at least ${said(f.least)} of bite (common practice, no source)`,
-    mend: `Use one of at least ${said(f.through + f.least)}, or drive it the other way.`,
+    mend: `Use one of ${said(Math.ceil((f.through + f.least) * 8 - 1e-9) / 8)} or longer, or drive it the other way.`,
   }),
   "fastener-breaks-through": (f: Fastening & { length: Length; through: number; into: number; depth: number }) => ({
     says: `${f.fastener} goes ${said(f.through)} through ${f.a} and ${said(f.into)} into ${f.b}, which has only ${said(f.depth)} there: its point comes out.`,
@@ -225,7 +225,7 @@ export const joiningSentences = {
   }),
   "no-steps": (f: { count: number }) => ({
     says: `there is no step, so ${f.count === 1 ? "its 1 member is" : `its ${f.count} members are`} never put in place.`,
-    mend: "Write the steps under a heading: `1. Lay the **legs** good side down.`",
+    mend: "Write the steps under a heading, such as `1. Lay the **legs** good side down.`, each with what it puts in place in bold.",
   }),
   "claim-false": (f: { claim: string; said: string; come: string; from: string }) => ({
     says: `"${f.claim}" isn't true: it comes to ${f.come}, from ${f.from}.`,
