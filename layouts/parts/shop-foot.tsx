@@ -7,7 +7,7 @@ export const ShopFoot = ({ of }: { of: StoreShop }): VNode => (
     <h2 id="ordering">How to order</h2>
     <p>{of.ordering}</p>
     <address>
-      {of.name}, {of.place}
+      {of.place}
       <br />
       {of.contact}
     </address>

@@ -1,7 +1,7 @@
 // All variants of one item, worked out -> the build sheet of the binder, every figure already text. Private.
 import { drawExploded } from "../drawing/exploded-view.ts";
 import { drawPiece } from "../drawing/piece-drawing.ts";
-import { binderSheet } from "../drawing/sheet.ts";
+import { binderSheet, phoneSheet } from "../drawing/sheet.ts";
 import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
 import { cuttingOperations, placingOperations } from "../findings/operations.ts";
 import { toolsOf } from "../findings/tools.ts";
@@ -13,9 +13,9 @@ import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition, setFractions, threeSizes } from "./edition.ts";
 import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
-import { type PanelSheet, panelsSheet, spacers } from "./panels-sheet.ts";
+import { looseSpacers, type PanelSheet, panelsSheet } from "./panels-sheet.ts";
 import { indexPath } from "./paths.ts";
-import { pictureOn } from "./picture.ts";
+import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
@@ -76,11 +76,9 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
     yard: yardSheet(bought, edition.bare),
     cutting: cuttingSheet(item.slug, bought[0].list.plan, shop.kerf, edition),
     cuttingCautions: cautionsFor(cuttingOperations(item)),
-    pieceDrawings: item.pieces.map((piece) =>
-      pictureOn(binderSheet, (sheet) => drawPiece(item, piece, shop.division, sheet)),
-    ),
+    pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division, phoneSheet))),
     panels: panelsSheet(item, shop.division, edition.length),
-    spacers: spacers(item, edition.length),
+    spacers: looseSpacers(item, edition.length),
     sections: stepsSheet(item, edition),
     finish: finishSheet(variants, edition),
     placingCautions: cautionsFor(placingOperations(item)),

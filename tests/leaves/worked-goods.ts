@@ -1,10 +1,29 @@
-// Corral and rack as worked-out variants, with prices, finishes, prose and a shop; private fields carry words to look for.
+// Corral and rack worked out from the demo's recipes, with prices, finishes and prose of their own for the tests; private
+// fields carry words to look for.
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import type { Figure, Item, Variant, WorkedProse } from "../../src/item/item.ts";
+import { workOut } from "../../src/item/work-out.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { exact } from "../../src/units/length.ts";
-import type { Board, Fastener, Finish, Fitting, Shop } from "../../src/yard/yard.ts";
-import { corral as corralBoards } from "../drawing/fixtures/corral.ts";
-import { rack as rackBoards } from "../drawing/fixtures/rack.ts";
+import { readYard } from "../../src/yard/read-yard.ts";
+import type { Board, Finish, Fitting, Shop } from "../../src/yard/yard.ts";
 import { fenceBoard, inch } from "../findings/timber.ts";
+
+const content = join(import.meta.dirname, "../../content");
+const { yard } = readYard(
+  readdirSync(join(content, "yard")).map((file) => ({ file, text: readFileSync(join(content, "yard", file), "utf8") })),
+);
+
+function demoItem(slug: string): Item {
+  const { recipe } = readRecipe(slug, readFileSync(join(content, "recipes", `${slug}.md`), "utf8"));
+  const item = recipe && yard && workOut(recipe, yard).item;
+  if (!item) throw new Error(`${slug} can't be worked out`);
+  return item;
+}
+
+const corralBoards = demoItem("hose-and-pot-corral");
+const rackBoards = demoItem("seedling-hardening-rack");
 
 const at = { file: "content/recipes/goods.md", line: 1, column: 1 };
 
@@ -46,7 +65,7 @@ export const oil = finish("oil", "raw linseed oil", "#c98a4b", true);
 
 export const prose = (markdown: string, figures: readonly Figure[] = []): WorkedProse => ({ markdown, figures, at });
 
-/** Pieces and members of the drawing fixtures, out of the priced fence board. */
+/** The same out of the fence board of the tests, its screws at $9 a hundred. */
 const priced = (item: Item, board: Board): Item => ({
   ...item,
   pieces: item.pieces.map((piece) => ({ ...piece, board })),
@@ -55,11 +74,14 @@ const priced = (item: Item, board: Board): Item => ({
     ...join,
     driven: join.driven.map((driven) => ({
       ...driven,
-      fastener: { ...driven.fastener, name: saysPrivate(driven.fastener) },
+      fastener: {
+        ...driven.fastener,
+        name: `${driven.fastener.name} Xfastener`,
+        pack: { count: 100, price: exact(9), priced: "2025-01-01" },
+      },
     })),
   })),
 });
-const saysPrivate = (fastener: Fastener): string => `${fastener.name} Xfastener`;
 
 const variantOf = (item: Item, slug: string, finishes: Variant["finish"]): Item => ({
   ...item,
