@@ -18,7 +18,17 @@ export const along = (v: Vec3, axis: Axis): number => v[axes.indexOf(axis)] as n
 export const ownEntry = (v: Vec3, axis: OwnAxis): number => v[ownAxes.indexOf(axis)] as number;
 
 export const vecOf = (p: Point): Vec3 => [inches(p.x), inches(p.y), inches(p.z)];
-export const boxOf = (member: Lying): Box => ({ min: vecOf(member.min), max: vecOf(member.max) });
+
+const boxes = new WeakMap<Lying, Box>();
+
+/** The member's box in inches; remembered, as turning exact lengths into doubles is slow where every pair is asked. */
+export function boxOf(member: Lying): Box {
+  const known = boxes.get(member);
+  if (known) return known;
+  const box = { min: vecOf(member.min), max: vecOf(member.max) };
+  boxes.set(member, box);
+  return box;
+}
 export const unit = (axis: Axis, sign: 1 | -1 = 1): Vec3 => axes.map((a) => (a === axis ? sign : 0)) as unknown as Vec3;
 
 /** The own axis that runs along this axis of the item. */
