@@ -44,8 +44,9 @@ function cutAlong(piece: Manifold, { normal, offset }: Plane, tolerances: Tolera
       });
     });
   const parts = cut(offset, tolerances.solid);
-  if (parts.length !== 1) return parts;
-  for (const part of parts) part.delete();
+  const [only] = parts;
+  if (only === undefined || parts.length > 1 || only.surfaceArea() < piece.surfaceArea() * (1 - 1e-9)) return parts;
+  only.delete();
   return cut(offset + tolerances.plane, 2 * tolerances.plane);
 }
 
@@ -87,7 +88,9 @@ function cornersFrom(triangles: Uint32Array, h: number): [number, number, number
 
 function leastExtent({ points }: Mesh, planes: readonly (Plane | undefined)[]): number {
   const extents = planes.flatMap((plane) =>
-    plane === undefined ? [] : [plane.offset - Math.min(...points.map((p) => dot(plane.normal, p)))],
+    plane === undefined ? [] : [spread(points.map((p) => dot(plane.normal, p)))],
   );
   return extents.length === 0 ? 0 : Math.min(...extents);
 }
+
+const spread = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);

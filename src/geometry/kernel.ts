@@ -1,6 +1,6 @@
 // The solid kernel, awaited once: prisms in, and the mesh of what is left after trims and removals out.
 import loadKernel, { type Manifold, type Mat4 } from "manifold-3d";
-import { type PrismSides, prismSides } from "./body.ts";
+import { prismSides } from "./body.ts";
 import type { Frame, Prism, Shape, Vec2, Vec3 } from "./shape.ts";
 import { dot, frameZ, placed } from "./vector.ts";
 
@@ -61,15 +61,16 @@ function kernelSolid(shape: Shape, chordError: number) {
     for (const m of made) m.delete();
   };
   try {
-    const base = kept(extruded(prismSides(shape, "0", chordError), shape.depth));
-    const ids = [base.originalID()];
-    const levels = levelsOf(shape);
+    const base = kept(prismSolid(shape, chordError, (p) => p));
+    const levels: Levels = [[], [], []];
+    addLevels(levels, shape, (p) => p);
     const cutters = shape.removals.map((removal) => {
-      const upright = kept(extruded(prismSides(removal, "", chordError), removal.depth));
-      const cutter = kept(kept(upright.warp((p) => moveInto(p, removal, levels))).asOriginal());
-      ids.push(cutter.originalID());
+      const move = (p: Vec3) => flushWith(levels, placed(removal.frame, p));
+      const cutter = kept(prismSolid(removal, chordError, move));
+      addLevels(levels, removal, move);
       return cutter;
     });
+    const ids = [base, ...cutters].map((prism) => prism.originalID());
     let solid = base;
     for (const { point, normal } of shape.trims) {
       solid = kept(solid.trimByPlane([-normal[0], -normal[1], -normal[2]], -dot(normal, point)));
@@ -82,31 +83,64 @@ function kernelSolid(shape: Shape, chordError: number) {
   }
 }
 
-function extruded(sides: PrismSides, depth: number): Manifold {
-  const rings = sides.profiles.map((profile, k) => {
+/**
+ * A prism with its corners moved where `move` says. The kernel rounds outlines to a grid before it extrudes them, so
+ * every corner is first put back on the point of the outline it came from.
+ */
+function prismSolid(prism: Prism, chordError: number, move: (p: Vec3) => Vec3): Manifold {
+  const { profiles } = prismSides(prism, "", chordError);
+  const rings = profiles.map((profile, k) => {
     const ring = profile.points.map(([x, y]): [number, number] => [x, y]);
     return k === 0 ? ring : ring.reverse();
   });
-  return kernel.Manifold.extrude(rings, depth);
+  const given = profiles.flatMap((profile) => profile.points);
+  const section = new kernel.CrossSection(rings, "Positive");
+  const rounded = section.extrude(prism.depth);
+  const exact = rounded.warpBatch((flat, count) => {
+    for (let i = 0; i < 3 * count; i += 3) {
+      const [x, y] = nearestOf(given, [flat[i] ?? 0, flat[i + 1] ?? 0]);
+      flat.set(move([x, y, (flat[i + 2] ?? 0) > prism.depth / 2 ? prism.depth : 0]), i);
+    }
+  });
+  const original = exact.asOriginal();
+  for (const step of [section, rounded, exact]) step.delete();
+  return original;
 }
 
-type Levels = readonly [readonly number[], readonly number[], readonly number[]];
+/** The given point a rounded one came from; where loops cross, the kernel makes points that none was given for. */
+function nearestOf(given: readonly Vec2[], [x, y]: Vec2): Vec2 {
+  const far = ([gx, gy]: Vec2) => Math.max(Math.abs(gx - x), Math.abs(gy - y));
+  const nearest = given.reduce((best, p) => (far(p) < far(best) ? p : best));
+  return far(nearest) < kernelGrid ? nearest : [x, y];
+}
 
-/** The coordinates of the board's own faces that stand square to its axes. */
-function levelsOf(shape: Shape): Levels {
-  const corners = [shape.outline, ...shape.holes].flatMap((loop) =>
-    loop.kind === "path" ? loop.items.map((item): Vec2 => ("to" in item ? item.to : item)) : [],
+/** Wider than the steps the kernel rounds outlines to (about 6e-9 was seen), finer than any outline. */
+const kernelGrid = 1e-7;
+
+/** Coordinates along each axis of the board where a face already stands. */
+type Levels = [number[], number[], number[]];
+
+/** Adds where a prism's own corners stand; points round a curve are no place for a face to be flush with. */
+function addLevels(levels: Levels, prism: Prism, move: (p: Vec3) => Vec3): void {
+  const corners = [prism.outline, ...prism.holes].flatMap((loop): Vec2[] =>
+    loop.kind === "path" ? loop.items.map((item) => ("to" in item ? item.to : item)) : [loop.centre],
   );
-  return [corners.map((c) => c[0]), corners.map((c) => c[1]), [0, shape.depth]];
+  for (const [x, y] of corners) {
+    for (const z of [0, prism.depth]) {
+      const p = move([x, y, z]);
+      for (const k of [0, 1, 2] as const) levels[k].push(p[k]);
+    }
+  }
 }
 
-/** Moves a corner of a removal into the board's frame; what should be flush with the board is made exactly flush. */
-function moveInto(p: [number, number, number], removal: Prism, levels: Levels): void {
-  const moved = placed(removal.frame, p);
-  const near = 1e-10 * (1 + Math.abs(moved[0]) + Math.abs(moved[1]) + Math.abs(moved[2]));
-  for (const i of [0, 1, 2] as const) {
-    p[i] = levels[i].find((level) => Math.abs(level - moved[i]) < near) ?? moved[i];
-  }
+/**
+ * A point with each coordinate that is as good as that of a face made exactly that: the kernel would leave a skin of
+ * no thickness between a cut and a face, or two cuts, that miss each other by a rounding error.
+ */
+function flushWith(levels: Levels, p: Vec3): Vec3 {
+  const near = 1e-10 * (1 + Math.abs(p[0]) + Math.abs(p[1]) + Math.abs(p[2]));
+  const flush = (k: 0 | 1 | 2) => levels[k].find((level) => Math.abs(level - p[k]) < near) ?? p[k];
+  return [flush(0), flush(1), flush(2)];
 }
 
 /** The kernel's mesh with true corners. */
