@@ -1,21 +1,8 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { joinsOf } from "../../src/item/joins/joins.ts";
 import { placeMembers } from "../../src/item/places/place-members.ts";
-import { joiningSentences } from "../../src/problems/sentences/joining.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { benchYard } from "./bench-yard.ts";
-
-const cases = readFileSync("tests/cases/joining.txt", "utf8");
-
-// Told only where the call or the yard is wrong, so no recipe alone can show them.
-const elsewhere = ["unknown-variant", "unknown-glue", "no-glue"];
-
-describe("every problem of joining", () => {
-  for (const code of Object.keys(joiningSentences).filter((c) => !elsewhere.includes(c))) {
-    test(`${code} stands in a case`, () => expect(cases).toMatch(new RegExp(`^\\d+:\\d+ ${code} `, "m")));
-  }
-});
 
 describe("glue", () => {
   const text = `---
