@@ -8,6 +8,7 @@ import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { explode, type Unit, unitsOf } from "./explode.ts";
+import { drawNotes } from "./notes.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
@@ -150,19 +151,24 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   });
   const across = { left: placement.left, width: size.width * scale };
   const columns = columnsBeside(across, sheet.width, edge, height - edge);
+  const seen = callouts.filter((callout) => callout.spots.length > 0);
+  const hidden = callouts.filter((callout) => callout.spots.length === 0).map((callout) => callout.text);
+  const words = hidden.length === 0 ? [] : [{ text: `Behind the others from here: ${listed(hidden)}` }];
+  const notes = drawNotes(words, { left: edge, top: height, width: sheet.width - 2 * edge }, sheet.type);
   const pieces = item.pieces.map((piece) => `${piece.mark}, ${piece.count} of ${piece.name}`);
   return {
     id: `${item.slug}-exploded-${sheet.name}`,
     title: `${item.title}: exploded view`,
     description: `The ${item.members.length} boards moved apart, seen from ${from}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.`,
     width: sheet.width,
-    height,
+    height: hidden.length === 0 ? height : notes.bottom + edge,
     pen: pictorialPen(sheet),
     marks: [
       ...drawRegions(picture, placement, standingLight, (_, endGrain) => ({ kind: endGrain ? "end grain" : "wood" })),
       ...drawLines(picture, placement, () => "visible", ["visible"]),
       pathsOf(item, picture, placement),
-      ...drawBalloons(callouts, columns),
+      ...drawBalloons(seen, columns),
+      ...notes.marks,
     ],
   };
 }

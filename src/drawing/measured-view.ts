@@ -6,8 +6,9 @@ import { formatWithUnit } from "../units/format-length.ts";
 import { inches, type Length } from "../units/length.ts";
 import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
+import { extentOf } from "./extent.ts";
 import { withFractions } from "./paper-text.ts";
-import { spotOnPaper } from "./picture.ts";
+import { type Placement, spotOnPaper } from "./picture.ts";
 import { pictorialPen, type Sheet, storeSheet } from "./sheet.ts";
 import { drawStanding, standIn } from "./standing-view.ts";
 import { textWidth } from "./text-width.ts";
@@ -39,37 +40,64 @@ function drawSize(a: Paper, b: Paper, side: Side, values: readonly [string, stri
   return [...lines, ...rows];
 }
 
+/** Free room round the picture for its dimensions, mm. */
+type Margins = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+
 export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = storeSheet): Drawing {
   const { width, depth, height } = item.overall;
-  const [x, y, z] = [inches(width), inches(depth), inches(height)];
-  const margin = off + sheet.type + 4;
-  const room = {
-    left: edge + margin,
-    top: edge + 1,
-    width: sheet.width - 2 * edge - 2 * margin,
-    height: sheet.height - 2 * edge - margin - sheet.type,
-  };
-  const { picture, placement, height: drawn } = standIn(item, room);
-  const paper = (spot: Vec3): Paper => spotOnPaper(picture, placement, spot);
   const [first, second] = units(division);
-  const size = (from: Vec3, to: Vec3, side: Side, length: Length): Mark[] => {
-    const values = [first, second].map((one) => withFractions(formatWithUnit(length, one))) as [string, string];
-    return drawSize(paper(from), paper(to), side, values, sheet.type);
-  };
+  const usual = edge + off + sheet.type + 2;
+  const start: Margins = { left: usual, right: usual, top: edge, bottom: usual };
+  const once = layOut(item, [first, second], sheet, start);
+  const { marks, placement, bottom } = layOut(item, [first, second], sheet, widened(start, once.marks, sheet));
   const both = (length: Length): string => `${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`;
   return {
     id: `${item.slug}-measured-${sheet.name}`,
     title: `${item.title}: how big it is`,
     description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.`,
     width: sheet.width,
-    height: drawn + 2 * edge + margin + sheet.type,
+    height: bottom + edge,
     scale: placement.scale,
     pen: pictorialPen(sheet),
-    marks: [
-      ...drawStanding(picture, placement, (_, endGrain) => ({ kind: endGrain ? "end grain" : "wood" })),
-      ...size([0, 0, 0], [x, 0, 0], "below left", width),
-      ...size([x, 0, 0], [x, y, 0], "below right", depth),
-      ...size([0, 0, 0], [0, 0, z], "left", height),
-    ],
+    marks,
   };
+}
+
+/** Margins made wider by what of the marks stood over the sheet's edges at the sides and the top. */
+function widened(margins: Margins, marks: readonly Mark[], sheet: Sheet): Margins {
+  const { left, right, top } = extentOf(marks);
+  return {
+    left: margins.left + Math.max(0, edge - left),
+    right: margins.right + Math.max(0, right - (sheet.width - edge)),
+    top: margins.top + Math.max(0, edge - top),
+    bottom: margins.bottom,
+  };
+}
+
+function layOut(
+  item: Item,
+  [first, second]: readonly [Division, Division],
+  sheet: Sheet,
+  margins: Margins,
+): { readonly marks: readonly Mark[]; readonly placement: Placement; readonly bottom: number } {
+  const { width, depth, height } = item.overall;
+  const [x, y, z] = [inches(width), inches(depth), inches(height)];
+  const { picture, placement } = standIn(item, {
+    left: margins.left,
+    top: margins.top,
+    width: sheet.width - margins.left - margins.right,
+    height: sheet.height - margins.top - margins.bottom,
+  });
+  const paper = (spot: Vec3): Paper => spotOnPaper(picture, placement, spot);
+  const size = (from: Vec3, to: Vec3, side: Side, length: Length): Mark[] => {
+    const values = [first, second].map((one) => withFractions(formatWithUnit(length, one))) as [string, string];
+    return drawSize(paper(from), paper(to), side, values, sheet.type);
+  };
+  const marks = [
+    ...drawStanding(picture, placement, (_, endGrain) => ({ kind: endGrain ? "end grain" : "wood" })),
+    ...size([0, 0, 0], [x, 0, 0], "below left", width),
+    ...size([x, 0, 0], [x, y, 0], "below right", depth),
+    ...size([0, 0, 0], [0, 0, z], "left", height),
+  ];
+  return { marks, placement, bottom: extentOf(marks).bottom };
 }

@@ -11,9 +11,9 @@ import { faceOnView, membersOf, reachIn, rightOf, spacedRows } from "./panel-spa
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
-import { drawTape, type Tick, tapeDepth } from "./running-dimensions.ts";
+import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
-import { binderSheet, type Sheet } from "./sheet.ts";
+import { binderSheet, flatPen, type Sheet } from "./sheet.ts";
 import { drawBlocks } from "./spacer-block.ts";
 
 /** From the outline to the overall sizes' dimension lines, mm. */
@@ -39,8 +39,10 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const up = runningPlaces(panel, members, panel.up, panel.height);
   const driven = item.joins.flatMap((join) => join.driven).filter((one) => own.has(one.a));
 
-  const left = edge + tapeDepth(up.map(say), sheet.type);
-  const below = tapeDepth(across.map(say), sheet.type);
+  const rowsUp = tapeRows(up.length, sheet.height * 0.6, sheet.type);
+  const rowsAcross = tapeRows(across.length, sheet.width - 2 * edge, sheet.type);
+  const left = edge + tapeDepth(up.map(say), sheet.type, rowsUp);
+  const below = tapeDepth(across.map(say), sheet.type, rowsAcross);
   const above = edge + sheet.type + 1 + overallOff;
   const words = panelNotes(item, panel, driven, division);
   const noteRoom = { left: edge, width: sheet.width - 2 * edge };
@@ -87,6 +89,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
+    pen: flatPen(sheet),
     marks: [
       ...drawRegions(picture, placement, () => 0, wood),
       ...drawLines(picture, placement, () => "visible", ["visible"]),
@@ -94,8 +97,13 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
       { kind: "lines", line: "path", chains: diagonals },
       ...signs.flatMap((sign) => sign.marks),
       ...marks,
-      ...drawTape(upTicks, "left", start, sheet.type),
-      ...drawTape(acrossTicks, "below", foot, sheet.type),
+      ...drawTape(upTicks, "left", { edge: start, low: edge, high: foot + sheet.type, rows: rowsUp }, sheet.type),
+      ...drawTape(
+        acrossTicks,
+        "below",
+        { edge: foot, low: edge, high: sheet.width - edge, rows: rowsAcross },
+        sheet.type,
+      ),
       ...drawDimension(upperLeft, upperRight, [0, -1], overallOff, say(panel.width), sheet.type),
       ...drawDimension(lowerRight, upperRight, [1, 0], overallOff, say(panel.height), sheet.type),
       ...notes.marks,

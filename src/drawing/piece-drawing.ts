@@ -10,9 +10,9 @@ import { toward } from "./panel-space.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
-import { drawTape, type Tick, tapeDepth } from "./running-dimensions.ts";
+import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
-import { binderSheet, type Sheet } from "./sheet.ts";
+import { binderSheet, flatPen, type Sheet } from "./sheet.ts";
 import { textWidth } from "./text-width.ts";
 
 const edge = 2;
@@ -54,10 +54,11 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const along = cutPlaces(member.cuts, 0, piece.length);
   const across = [...cutPlaces(member.cuts, 1, piece.width)].map(fromFoot).sort((a, b) => a - b);
 
-  const left = edge + (across.length === 0 ? 0 : tapeDepth(across.map(say), sheet.type));
+  const left = edge + (across.length === 0 ? 0 : tapeDepth(across.map(say), sheet.type, 1));
   const right = widthOff + 3 + textWidth(say(piece.width), sheet.type, false) + edge;
   const above = edge + sheet.type + 1 + off;
-  const below = along.length === 0 ? 0 : tapeDepth(along.map(say), sheet.type);
+  const rows = tapeRows(along.length, sheet.width - 2 * edge, sheet.type);
+  const below = along.length === 0 ? 0 : tapeDepth(along.map(say), sheet.type, rows);
   const room = { width: sheet.width - left - right, height: 60 };
   const ratio = findRatio(inches(piece.length), inches(piece.width), room);
   const scale = scaleOf(ratio);
@@ -84,6 +85,7 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
+    pen: flatPen(sheet),
     marks: [
       ...drawRegions(
         picture,
@@ -97,13 +99,13 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
       ...drawTape(
         along.map((place): Tick => ({ at: start + inches(place) * scale, text: say(place) })),
         "below",
-        foot,
+        { edge: foot, low: edge, high: sheet.width - edge, rows },
         sheet.type,
       ),
       ...drawTape(
         [...across].reverse().map((place): Tick => ({ at: foot - inches(place) * scale, text: say(place) })),
         "left",
-        start,
+        { edge: start, low: edge, high: foot + sheet.type, rows: 1 },
         sheet.type,
       ),
       ...drawDimension(corner(0, 1), corner(1, 1), [0, -1], off, say(piece.length), sheet.type),

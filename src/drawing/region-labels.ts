@@ -2,15 +2,16 @@
 import { collide } from "./collision.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { onPaper, type Picture, type Placement } from "./picture.ts";
-import { baseline, descent, textBox } from "./text-width.ts";
+import { baseline, textBox } from "./text-width.ts";
 
 /** Places along the longer way of a region that are tried in turn, as parts of it. */
 const tries = [
   0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
 ];
 
-/** Free room round a mark, mm. */
+/** Free room from a mark to lines and signs, and to the borders of its board, mm. */
 const clear = 0.5;
+const inside = 0.3;
 
 /** Marks in the order of the picture's bodies; a member whose regions are all too small goes without. */
 export function placeInRegions(
@@ -41,10 +42,10 @@ export function placeInRegions(
           strong: true,
         } as const;
         const box = textBox(mark);
-        const inside = box.every(
-          ([x, y]) => x > low + clear && x < high - clear && y > top + 0.3 && y < foot - 0.3 + size * descent,
+        const fits = box.every(
+          ([x, y]) => x > low + inside && x < high - inside && y > top + inside && y < foot - inside,
         );
-        if (inside && !taken.some((other) => collide(box, other, clear))) {
+        if (fits && !taken.some((other) => collide(box, other, clear))) {
           taken.push(box);
           return [mark];
         }

@@ -193,6 +193,9 @@ export function wrapText(text: string, size: number, room: number): readonly str
   return line === "" ? lines : [...lines, line];
 }
 
+/** Letters that reach under the base line. */
+const hangs = /[gjpqyQJ,;()]/;
+
 /** The four corners a text covers on paper, turned with it. */
 export function textBox(text: {
   readonly at: Paper;
@@ -205,7 +208,7 @@ export function textBox(text: {
   const width = textWidth(text.text, text.size, text.strong ?? false);
   const left = text.anchor === "start" ? 0 : text.anchor === "middle" ? -width / 2 : -width;
   const top = -text.size * capHeight;
-  const bottom = text.size * descent;
+  const bottom = hangs.test(text.text) ? text.size * descent : 0;
   const angle = ((text.turn ?? 0) * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const turned = (u: number, v: number): Paper => [text.at[0] + u * cos + v * sin, text.at[1] - u * sin + v * cos];

@@ -2,6 +2,7 @@
 import { collide, squareRound } from "../../src/drawing/collision.ts";
 import { isInside } from "../../src/drawing/dot-spots.ts";
 import type { Drawing, Mark, Paper } from "../../src/drawing/drawing.ts";
+import { pointsOf } from "../../src/drawing/extent.ts";
 import { textBox } from "../../src/drawing/text-width.ts";
 
 type Label = { readonly words: string; readonly outline: readonly Paper[] };
@@ -53,22 +54,6 @@ export function findBalloonsInside(drawing: Drawing): readonly string[] {
     });
     return rim.some((p) => regions.some((region) => isInside(p, region.loops))) ? [mark.text] : [];
   });
-}
-
-function pointsOf(mark: Mark): readonly Paper[] {
-  switch (mark.kind) {
-    case "region":
-      return mark.loops.flat();
-    case "lines":
-      return mark.chains.flat();
-    case "arrowhead":
-      return [mark.tip, [mark.tip[0] - mark.way[0] * mark.size, mark.tip[1] - mark.way[1] * mark.size]];
-    case "dot":
-    case "balloon":
-      return squareRound(mark.at, mark.radius);
-    case "text":
-      return textBox(mark);
-  }
 }
 
 /** Marks that reach nearer than half a millimetre to the edge of the sheet, or over it. */
