@@ -1,4 +1,5 @@
 // What placing gives: every member in its exact place, before solids, cuts and joins.
+import type { Trim, Vec3 } from "../geometry/shape.ts";
 import type { Place } from "../problems/place.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { Reference, Sum } from "../recipe/recipe.ts";
@@ -25,8 +26,23 @@ export type PlacedMember = {
   readonly width: Length;
   readonly thickness: Length;
   readonly loose: boolean;
+  /** Only of a board that isn't square to the item or whose ends aren't: its own frame, square blank and end planes. */
+  readonly slant?: Slant;
   /** The line of the recipe that puts it there. */
   readonly at: Place;
+};
+
+/**
+ * A slanted board in the space it is told in: the least corner of its square blank, unit directions along its length, width
+ * and thickness, the blank's size, and the planes that cut it (each trim's normal points to what is cut away).
+ */
+export type Slant = {
+  readonly origin: Vec3;
+  readonly length: Vec3;
+  readonly width: Vec3;
+  readonly thickness: Vec3;
+  readonly size: Vec3;
+  readonly trims: readonly Trim[];
 };
 
 /** Where names are read: in a panel kind (its own groups first), or in the whole recipe. */

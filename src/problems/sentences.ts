@@ -3,6 +3,7 @@ import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { siteSentences } from "./sentences/site.ts";
+import { slantSentences } from "./sentences/slants.ts";
 import { treeSentences } from "./sentences/tree.ts";
 import { yardSentences } from "./sentences/yard.ts";
 
@@ -23,6 +24,7 @@ export const sentences = {
   ...yardSentences,
   ...recipeSentences,
   ...itemSentences,
+  ...slantSentences,
   ...joiningSentences,
   ...siteSentences,
 };

@@ -1,9 +1,9 @@
-// The clauses a line may have: how each is written, what it means, and the reader that makes it from words.
-import { nearest } from "../problems/nearest.ts";
-import { type Axis, type Side, sides } from "../units/side.ts";
-import type { Clause } from "./recipe.ts";
+import type { Axis, Side } from "../units/side.ts";
+import { readSide } from "./read-side.ts";
+import type { Clause, Datum, Sum } from "./recipe.ts";
 import { readReference } from "./reference.ts";
 import type { Form, Scan } from "./scan.ts";
+import { slantForms } from "./slant-forms.ts";
 import { isSide, readSum } from "./sum.ts";
 
 type Without<T> = T extends unknown ? Omit<T, "at" | "text"> : never;
@@ -35,20 +35,6 @@ const directionWords = '"left to right", "front to back" or "bottom to top"';
 /** The direction that stands next, if one does. */
 export function readDirection(scan: Scan): Axis | undefined {
   return directions.find((d) => scan.skip(...d.words))?.axis;
-}
-
-export function readSide(scan: Scan, among: readonly Side[] = sides): Side {
-  const word = scan.peek();
-  if (word === "floor" && among.includes("bottom")) {
-    scan.take();
-    return "bottom";
-  }
-  if (!isSide(word) || !among.includes(word)) {
-    const last = among.at(-1);
-    scan.wants(`a side (${among.slice(0, -1).join(", ")} or ${last})`, nearest(word ?? "", among));
-  }
-  scan.take();
-  return word;
 }
 
 /** Reads a clause that is always the same words. */
@@ -131,8 +117,18 @@ const readEvery = (scan: Scan): ClauseBody => {
   return { kind: "every", side, pitch, toward, from: readSum(scan) };
 };
 
+const datums: readonly Datum[] = ["long edge", "short edge", "edge", "over all", "centre"];
+
+const readMore = (scan: Scan): { more?: Sum } => {
+  if (!scan.skip("plus")) return {};
+  const more = readSum(scan);
+  scan.must("each");
+  return { more };
+};
+
 /** The first form that fits a clause's words reads it. */
 export const clauseForms: readonly ClauseForm[] = [
+  ...slantForms,
   {
     form: "upright",
     means: "The board's length runs from bottom to top.",
@@ -394,14 +390,24 @@ export const clauseForms: readonly ClauseForm[] = [
     form: "L long [plus D each]",
     means: "Its length is chosen; each next one may be D longer.",
     example: "14 long plus 2 each",
-    fits: (words) => has(words, "long"),
+    fits: (words) => has(words, "long") && !has(words, "long", "edge"),
     read: (scan) => {
       const length = readSum(scan);
       scan.must("long");
-      if (!scan.skip("plus")) return { kind: "long", length };
-      const more = readSum(scan);
-      scan.must("each");
-      return { kind: "long", length, more };
+      return { kind: "long", length, ...readMore(scan) };
+    },
+  },
+  {
+    form: "L edge|long edge|short edge|over all|centre [plus D each]",
+    means:
+      "The chosen length of a slanted board: of its edge, its longer or shorter edge, its square blank, its middle line.",
+    example: "28 3/4 edge",
+    fits: (words) => datums.some((datum) => has(words, ...datum.split(" "))),
+    read: (scan) => {
+      const length = readSum(scan);
+      const datum = datums.find((d) => scan.skip(...d.split(" ")));
+      if (!datum) return scan.wants(datums.map((d) => `"${d}"`).join(", "));
+      return { kind: "long", length, datum, ...readMore(scan) };
     },
   },
   {

@@ -2,7 +2,7 @@
 import { nearest } from "../problems/nearest.ts";
 import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
-import { readSide } from "./clause-forms.ts";
+import { readSide } from "./read-side.ts";
 import type { JoinRule, JoinWay } from "./recipe.ts";
 import { mostMembers, readReference } from "./reference.ts";
 import { attempt, type Form, type Gathered, refuse, Scan, split, wordsOf } from "./scan.ts";

@@ -1,30 +1,7 @@
 import { describe, expect, test } from "vitest";
-import type { PlacedMember, Placing } from "../../src/item/placed.ts";
-import { placeMembers } from "../../src/item/places/place-members.ts";
-import { printProblem } from "../../src/problems/print.ts";
-import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import type { PlacedMember } from "../../src/item/placed.ts";
 import { exact, inches, type Length } from "../../src/units/length.ts";
-import { smallYard } from "./small-yard.ts";
-
-/** The placing of a recipe's front-matter, or its problems as text. */
-function place(matter: string): { placing: Placing | undefined; told: string[] } {
-  const read = readRecipe("recipes/x.md", `---\ntitle: X\n${matter.trim()}\n---\n`);
-  if (!read.recipe) return { placing: undefined, told: read.problems.map(printProblem) };
-  const placed = placeMembers(read.recipe, smallYard);
-  return { placing: placed.placing, told: placed.problems.map(printProblem) };
-}
-
-function placed(matter: string): Placing {
-  const { placing, told } = place(matter);
-  expect(told).toEqual([]);
-  return placing as Placing;
-}
-
-const member = (placing: Placing, id: string): PlacedMember => {
-  const found = placing.members.find((m) => m.id === id);
-  if (!found) throw new Error(`no ${id} among ${placing.members.map((m) => m.id).join(" ")}`);
-  return found;
-};
+import { member, placed } from "./placing.ts";
 
 /** [from, to] along an axis as text fractions. */
 const span = (m: PlacedMember, axis: "x" | "y" | "z"): [string, string] => [text(m.min[axis]), text(m.max[axis])];

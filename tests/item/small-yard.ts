@@ -19,6 +19,12 @@ boards:
     words: Douglas-fir, not treated
     lengths:
       96: 4.10
+  2x6:
+    species: Douglas-fir, coast
+    moisture: 15
+    words: Douglas-fir, not treated
+    lengths:
+      96: 6.90
   1x6:
     species: ponderosa pine
     moisture: 12

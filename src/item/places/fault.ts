@@ -10,13 +10,21 @@ export class Fault extends Error {
   }
 }
 
-/** The value, or undefined with the problem added to the list. Anything but a Fault goes on. */
-export function orProblem<T>(problems: Problem[], compute: () => T): T | undefined {
+/** The value, or the fault that stands in its way. Anything but a Fault goes on. */
+export function orFault<T>(compute: () => T): T | Fault {
   try {
     return compute();
   } catch (error) {
-    if (!(error instanceof Fault)) throw error;
-    problems.push(error.problem);
-    return undefined;
+    if (error instanceof Fault) return error;
+    throw error;
   }
+}
+
+/** The value, or undefined with the problem added to the list. */
+export function orProblem<T>(problems: Problem[], compute: () => T): T | undefined {
+  const value = orFault(compute);
+  if (!(value instanceof Fault)) return value;
+  // One cause is met again by everything that depends on it.
+  if (!problems.includes(value.problem)) problems.push(value.problem);
+  return undefined;
 }

@@ -57,6 +57,10 @@ export function findTargets(places: Places, reference: Reference, within: Within
     return host ? [{ thing: host.thing(), index: host.index }] : [];
   });
   if (targets.length > 0) return targets;
+  for (const space of [places.item, ...panelSpaces(places.item)]) {
+    const fault = reference.names.map((n) => space.faults.get(n.text)).find((f) => f !== undefined);
+    if (fault) throw fault;
+  }
   const known = knownNames(places.item);
   const what = reference.names.map((n) => n.text).join(" ");
   const guess = reference.names.map((n) => nearest(n.text, known) ?? n.text).join(" ");

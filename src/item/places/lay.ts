@@ -52,6 +52,8 @@ export function apartAxis(space: Space, a: Reference, b: Reference | undefined):
   if (!b) return rowSeen(space, a);
   const rowA = rowSeen(space, a);
   if (a.names.map((n) => n.text).join(" ") === b.names.map((n) => n.text).join(" ")) return rowA;
+  // Two of one panel stand apart within it, not through it; which way, only their places tell.
+  if (a.names.length > 1 && a.names[0]?.text === b.names[0]?.text) return undefined;
   const through = throughSeen(space, a);
   return through !== undefined && through === throughSeen(space, b) ? through : undefined;
 }
@@ -67,6 +69,8 @@ function lengthAxis(line: Line, space: Space): Axis {
   const named =
     (ends && (axisNamed(ends.from) ?? axisNamed(ends.to))) ?? (between && apartAxis(space, between.a, between.b));
   if (named) return named;
+  // What leans and isn't said to lie stands up.
+  if (clauseOf(line, "leaning") && !clauseOf(line, "lie")) return "z";
   throw new Fault(problem("runs-nowhere", line.at, { name: line.name.text, inPanel: space.kind === "panel" }));
 }
 
@@ -111,5 +115,7 @@ export function rowAxisOf(line: Line, space: Space, lay: Lay): Axis | undefined 
   if (every) return axisOf[every.side];
   const gap = clauseOf(line, "gap");
   if (gap) return gap.axis ?? lay.width;
-  return clausesOf(line, "spread over", "gaps at most").length > 0 ? lay.width : undefined;
+  if (clausesOf(line, "spread over", "gaps at most").length > 0) return lay.width;
+  // A mirrored pair stands side by side.
+  return clauseOf(line, "mirrored") ? "x" : undefined;
 }

@@ -32,6 +32,8 @@ function unknownName(reference: Reference, space: Space): Fault {
   const outer = first && space.things.get(first.text);
   const inside = outer?.body.kind === "panel" ? outer.body.inner[0] : undefined;
   const wrong = (outer && second) ?? first;
+  const fault = (inside ?? space).faults.get(wrong?.text ?? "");
+  if (fault) return fault;
   const known = [...(inside ?? space).things.keys()];
   const what = wrong?.text ?? reference.text;
   const facts = { what, where: outer?.line.name.text ?? space.panel?.name.text, known };

@@ -4,14 +4,15 @@ import type { Sum } from "../../recipe/recipe.ts";
 import { compareLengths, exact, inches, type Length } from "../../units/length.ts";
 import type { Axis } from "../../units/side.ts";
 import { Fault } from "./fault.ts";
-import { findTargets, panelSpaces } from "./find.ts";
+import { findTargets } from "./find.ts";
 import { type Interval, sizeOf } from "./interval.ts";
 import { thingNamed } from "./lay.ts";
 import { resolve } from "./meant.ts";
 import type { Places } from "./places.ts";
+import { sectionNamed } from "./spaces.ts";
 import type { Value } from "./sums.ts";
 import type { Target } from "./target.ts";
-import type { Space } from "./thing.ts";
+import type { Section, Space } from "./thing.ts";
 
 type Measure = Sum & { kind: "measure" };
 
@@ -21,8 +22,8 @@ export function measureOf(places: Places, sum: Measure, space: Space): Value {
   if (!reference) throw new Fault(problem("measure-of-what", sum.at, { measure: sum.measure }));
   const [only, more] = reference.names;
   const inReach = thingNamed(space, reference);
-  const kind = more || inReach ? undefined : places.recipe.pieces.find((p) => p.name.text === only?.text);
-  if (kind) return sectionMeasure(places, sum, kind.name.text, space);
+  const section = more || inReach || !only ? undefined : sectionNamed(places.sections, only.text);
+  if (section) return sectionMeasure(sum, section);
   const within = space.panel && { panelKind: space.panel.name.text };
   const targets = inReach ? resolve(places, reference, space, 0) : findTargets(places, reference, within);
   if (sum.measure === "count") return { kind: "number", value: exact(targets.length) };
@@ -37,18 +38,11 @@ export function measureOf(places: Places, sum: Measure, space: Space): Value {
 }
 
 /** Width or thickness of a piece as declared; other measures need a place. */
-function sectionMeasure(places: Places, sum: Measure, name: string, space: Space): Value {
-  const spaces = [space, places.item, ...panelSpaces(places.item)];
-  for (const { things } of spaces) {
-    for (const thing of things.values()) {
-      if (thing.body.kind !== "piece" || thing.body.section.name !== name) continue;
-      if (sum.measure === "width") return { kind: "length", value: thing.body.section.width };
-      if (sum.measure === "thickness") return { kind: "length", value: thing.body.section.thickness };
-    }
-  }
-  throw new Fault(
-    problem("no-such-measure", sum.at, { measure: sum.measure, what: name, may: ["width", "thickness"] }),
-  );
+function sectionMeasure(sum: Measure, section: Section): Value {
+  if (sum.measure === "width") return { kind: "length", value: section.width };
+  if (sum.measure === "thickness") return { kind: "length", value: section.thickness };
+  const facts = { measure: sum.measure, what: section.name, may: ["width", "thickness"] };
+  throw new Fault(problem("no-such-measure", sum.at, facts));
 }
 
 /** One measure of one member or panel, in inches. */

@@ -1,11 +1,13 @@
 // Recipe + yard -> every member in its exact place, with what later stages ask about names and sums.
+import type { Vec3 } from "../../geometry/shape.ts";
+import { subtract } from "../../geometry/vector.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { Recipe, Reference } from "../../recipe/recipe.ts";
-import { compareLengths, least, minus, most } from "../../units/length.ts";
+import { compareLengths, inches, least, minus, most } from "../../units/length.ts";
 import { type Axis, axes } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
 import type { Heading, Item, Lie, Panel, PlacedFitting, Point } from "../item.ts";
-import type { PlacedMember, Placing, Within } from "../placed.ts";
+import type { PlacedMember, Placing, Slant, Within } from "../placed.ts";
 import { Answers } from "./ask.ts";
 import {
   checkBoardLength,
@@ -15,12 +17,13 @@ import {
   checkPanelsUsed,
   checkSizes,
 } from "./check-places.ts";
-import { Fault, orProblem } from "./fault.ts";
+import { Fault, orFault, orProblem } from "./fault.ts";
 import { findTargets, panelSpaces } from "./find.ts";
 import { halfOf, type Interval, middleOf, sizeOf } from "./interval.ts";
 import { Places } from "./places.ts";
 import { sizesBeforePlacing } from "./sizes.ts";
-import { spacesOf } from "./spaces.ts";
+import { movedSlant } from "./slant.ts";
+import { sectionNamed, sectionsOf, spacesOf } from "./spaces.ts";
 import type { Target } from "./target.ts";
 import type { Body, Space, Thing } from "./thing.ts";
 
@@ -28,8 +31,10 @@ import type { Body, Space, Thing } from "./thing.ts";
 export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; problems: Problem[] } {
   const problems: Problem[] = [];
   const answers = new Answers();
-  const item = spacesOf(recipe, yard, sizesBeforePlacing(recipe, answers), problems);
-  const places = new Places(recipe, item, answers);
+  const sections = sectionsOf(recipe, yard, sizesBeforePlacing(recipe, answers));
+  for (const name of sections.keys()) orProblem(problems, () => sectionNamed(sections, name));
+  const item = spacesOf(recipe, yard, sections, problems);
+  const places = new Places(recipe, sections, item, answers);
   checkSizes(recipe, places, problems);
   checkPanelsUsed(recipe, item, problems);
 
@@ -55,7 +60,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
   for (const target of targets) {
     const box = shifted(boxes.get(memberId(places, target)) as Record<Axis, Interval>, origin);
     if (target.thing.body.kind === "fitting") fittings.push(placedFitting(places, target, box));
-    else members.push(placedMember(places, target, box, whole));
+    else members.push(placedMember(places, target, box, whole, origin));
   }
   for (const member of members) checkBoardLength(member, problems);
   const panels = panelSpaces(item).map((space) => placedPanel(places, space, origin));
@@ -74,24 +79,21 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
     overall: { width: sizeOf(whole.x), depth: sizeOf(whole.y), height: sizeOf(whole.z) },
     gaps: gapsOf(places, item),
     find: (reference: Reference, within: Within) =>
-      orFault(() =>
+      orTold(() =>
         findTargets(places, reference, within)
           .flatMap((target) => membersOf(places, target))
           .flatMap((target) => byId.get(memberId(places, target)) ?? []),
       ),
-    work: (sum, within) => orFault(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0 })),
+    work: (sum, within) => orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0 })),
     turned: (member) => (member.panel === undefined ? undefined : panelOf.get(member.panel)),
   };
   return { placing, problems };
 }
 
-function orFault<T>(compute: () => T): T | Problem {
-  try {
-    return compute();
-  } catch (error) {
-    if (error instanceof Fault) return error.problem;
-    throw error;
-  }
+/** The value, or the maker's problem. */
+function orTold<T>(compute: () => T): T | Problem {
+  const value = orFault(compute);
+  return value instanceof Fault ? value.problem : value;
 }
 
 /** "front-face/rails/3"; a line with one member has no number. */
@@ -153,12 +155,15 @@ function placedMember(
   target: Target,
   box: Record<Axis, Interval>,
   whole: Record<Axis, Interval>,
+  origin: Point,
 ): PlacedMember {
   const thing = target.thing as PieceTarget;
   const { section } = thing.body;
   const lie = lieOf(thing, box, whole);
   const space = thing.space;
   const at = thing.line.at;
+  const own = places.slant(thing, target.index);
+  const slant = own && fromOrigin(space.host ? places.slantOutside(space, own) : own, origin);
   return {
     id: memberId(places, target),
     ...(space.kind === "panel" ? { panel: space.key, panelKind: space.panel?.name.text as string } : {}),
@@ -171,12 +176,23 @@ function placedMember(
     lie,
     min: least3(box),
     max: most3(box),
-    length: sizeOf(box[lie.length]),
-    width: sizeOf(box[lie.width]),
-    thickness: sizeOf(box[lie.thickness]),
+    length: slant ? slant.size[0] : sizeOf(box[lie.length]),
+    width: slant ? slant.size[1] : sizeOf(box[lie.width]),
+    thickness: slant ? slant.size[2] : sizeOf(box[lie.thickness]),
     loose: [thing, space.host?.thing()].some((t) => t?.line.clauses.some((c) => c.kind === "loose")),
+    ...(slant ? { slant } : {}),
     at,
   };
+}
+
+/** A slant of the item's space told from the least corner of the whole. */
+function fromOrigin(slant: Slant, origin: Point): Slant {
+  const by: Vec3 = [inches(origin.x), inches(origin.y), inches(origin.z)];
+  return movedSlant(
+    slant,
+    (v) => v,
+    (p) => subtract(p, by),
+  );
 }
 
 /** How a board lies in the item, and to which side its good face looks. */

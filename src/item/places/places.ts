@@ -1,19 +1,26 @@
 // Every thing's place along each axis, worked out from what its line says and from its neighbours, in any order.
+
+import type { Vec3 } from "../../geometry/shape.ts";
 import { problem } from "../../problems/problem.ts";
 import type { Extent, Recipe, Reference, Sum } from "../../recipe/recipe.ts";
 import { exact, inches, type Length, least, minus, most, plus, times, zero } from "../../units/length.ts";
-import { type Axis, axisOf, isFar, type Side } from "../../units/side.ts";
+import { type Axis, axes, axisOf, isFar, type Side } from "../../units/side.ts";
 import { evenGap, fewestForGap } from "../../units/spacing.ts";
+import type { Slant } from "../placed.ts";
 import type { Answers } from "./ask.ts";
 import { Fault } from "./fault.ts";
-import { type Interval, middleOf, settle, sizeOf } from "./interval.ts";
+import { type Interval, middleOf, type Said, settle, sizeOf } from "./interval.ts";
+import { entry } from "./lean.ts";
 import { meant, resolve } from "./meant.ts";
 import { measureOf } from "./measures.ts";
-import { clauseSays, ownSize, saidOrUsual, sizeSaid, withCentre } from "./said.ts";
+import { ownSize, sizeSaid } from "./own-size.ts";
+import { clauseSays, floatsInSpace, type Saying, saidOrUsual, sorts, withCentre, workedOut } from "./said.ts";
 import { rowTooTight, settleThing } from "./settle-thing.ts";
 import { type OverallName, overallAxis, overallOf, sizeNamed } from "./sizes.ts";
+import { movedSlant, slantOf } from "./slant.ts";
+import type { Sections } from "./spaces.ts";
 import { type Asked, type Value, workLength, workSum } from "./sums.ts";
-import { axisWords, type Reading, type Target } from "./target.ts";
+import { axisWords, type One, type Reading, type Target } from "./target.ts";
 import { clauseOf, referencesOf, type Space, type Thing } from "./thing.ts";
 import { ownAxis } from "./turn.ts";
 
@@ -23,18 +30,21 @@ export type Row = { readonly interval: Interval; readonly gap: Length; readonly 
 /** Answers for all places of one recipe. Every method may throw a Fault with the maker's problem. */
 export class Places {
   readonly recipe: Recipe;
+  readonly sections: Sections;
   readonly item: Space;
-  readonly #answers: Answers;
+  /** Shared with the modules of this folder that work out parts of a place. */
+  readonly answers: Answers;
 
-  constructor(recipe: Recipe, item: Space, answers: Answers) {
+  constructor(recipe: Recipe, sections: Sections, item: Space, answers: Answers) {
     this.recipe = recipe;
+    this.sections = sections;
     this.item = item;
-    this.#answers = answers;
+    this.answers = answers;
   }
 
   asked(reading: Reading): Asked {
     const asked: Asked = {
-      size: (name, at) => sizeNamed(this.recipe, this.#answers, name, at, asked, (overall) => this.#followed(overall)),
+      size: (name, at) => sizeNamed(this.recipe, this.answers, name, at, asked, (overall) => this.#followed(overall)),
       line: (sum) => ({ kind: "length", value: this.#line(sum, reading) }),
       measure: (sum) => measureOf(this, sum, reading.space),
     };
@@ -47,6 +57,13 @@ export class Places {
 
   length(sum: Sum, reading: Reading): Length {
     return workLength(sum, this.asked(reading));
+  }
+
+  /** A sum that must be an angle, in degrees. */
+  angle(sum: Sum, reading: Reading): number {
+    const worked = this.value(sum, reading);
+    if (worked.kind === "angle") return inches(worked.value);
+    throw new Fault(problem("wants-an-angle", sum.at, {}));
   }
 
   /** A length that can't be negative. */
@@ -114,24 +131,39 @@ export class Places {
     return { offset: sign === 1 ? minus(outer.lo, box.lo) : plus(outer.hi, box.lo), sign };
   }
 
+  /** Whether a space's size along an axis is left to what its members fill. */
+  followsPieces(space: Space, axis: Axis): boolean {
+    const host = space.host?.thing();
+    if (!space.panel || !host) return overallOf(this.recipe, overallAlong(axis)).kind === "fit";
+    if (axis === "y") return true;
+    if ((axis === "x" ? space.panel.width : space.panel.height).kind !== "fit") return false;
+    if (host.body.kind !== "panel") throw new Error(`${host.key} is no panel`);
+    const along = host.body.turn[axis].axis;
+    return host.rowAxis === along || sorts(saidOrUsual(this, firstOf(host), along)) < 2;
+  }
+
+  /** Where a space begins along an axis: at 0, unless its pieces decide its size and some of them lie on its middle. */
   near(space: Space, axis: Axis): Length {
-    return space.kind === "item" || axis === "y" ? zero : this.ownBox(space, axis).lo;
+    if (axis === "y" && space.kind === "panel") return zero;
+    const floating =
+      this.followsPieces(space, axis) && [...space.things.values()].some((t) => floatsInSpace(this, t, axis));
+    return floating ? this.bodily(space, axis).lo : zero;
   }
 
   far(space: Space, axis: Axis): Length {
     if (space.kind === "panel") return this.ownBox(space, axis).hi;
-    const name = (Object.keys(overallAxis) as OverallName[]).find((n) => overallAxis[n] === axis) as OverallName;
+    const name = overallAlong(axis);
     const extent = overallOf(this.recipe, name);
     if (extent.kind !== "fit") return this.length(extent, { space, axis: undefined, set: 0 });
     const words = `the ${name}, which is to fit`;
-    return this.#answers.ask({ key: `far ${axis}`, words, at: extent.at }, () => this.bodily(space, axis).hi);
+    return this.answers.ask({ key: `far ${axis}`, words, at: extent.at }, () => this.bodily(space, axis).hi);
   }
 
   /** What the members of a space fill along its axis. */
   bodily(space: Space, axis: Axis): Interval {
     const words = `what ${space.panel?.name.text ?? "the whole"} comes to ${axisWords[axis]}`;
     const at = space.panel?.at ?? this.recipe.overall.at;
-    return this.#answers.ask({ key: `bodily ${space.key} ${axis}`, words, at }, () => {
+    return this.answers.ask({ key: `bodily ${space.key} ${axis}`, words, at }, () => {
       const targets = [...space.things.values()].flatMap((thing) =>
         Array.from({ length: this.count(thing) }, (_, index) => ({ thing, index })),
       );
@@ -148,18 +180,15 @@ export class Places {
     if (axis === "y") return this.bodily(space, "y");
     const extent: Extent = axis === "x" ? panel.width : panel.height;
     const words = `the ${axis === "x" ? "width" : "height"} of ${panel.name.text}`;
-    return this.#answers.ask({ key: `box ${space.key} ${axis}`, words, at: extent.at }, (): Interval => {
+    return this.answers.ask({ key: `box ${space.key} ${axis}`, words, at: extent.at }, (): Interval => {
       if (extent.kind !== "fit") return { lo: zero, hi: this.length(extent, { space, axis: undefined, set: 0 }) };
+      if (this.followsPieces(space, axis)) return { lo: this.near(space, axis), hi: this.bodily(space, axis).hi };
       const thing = host.thing();
       const body = thing.body;
       if (body.kind !== "panel") throw new Error(`${thing.key} is no panel`);
       const along = body.turn[axis].axis;
-      if (thing.rowAxis !== along) {
-        const said = saidOrUsual(this, thing, along, 0);
-        const room = new Set(said.map((s) => s.what)).size > 1 ? settle(said) : undefined;
-        if (room?.kind === "settled") return { lo: zero, hi: sizeOf(room.interval) };
-      }
-      return this.bodily(space, axis);
+      const said = workedOut(saidOrUsual(this, firstOf(thing), along));
+      return { lo: zero, hi: sizeOf(settleThing(thing, along, said)) };
     });
   }
 
@@ -169,14 +198,14 @@ export class Places {
     if (count !== "follows") return count;
     const axis = thing.rowAxis as Axis;
     const words = `how many ${thing.line.name.text} there are`;
-    return this.#answers.ask({ key: `per ${thing.key}`, words, at: thing.line.at }, () => {
+    return this.answers.ask({ key: `per ${thing.key}`, words, at: thing.line.at }, () => {
       const clause = clauseOf(thing.line, "gaps at most");
       if (!clause) throw new Error(`${thing.key} has no count and no widest gap`);
-      const room = settle(clauseSays(this, thing, axis, 0));
+      const room = settle(workedOut(clauseSays(this, firstOf(thing), axis)));
       if (room.kind !== "settled")
         throw new Fault(problem("not-spread", clause.at, { name: thing.line.name.text, count: "follows" }));
       const widest = this.amount(clause.gap, { space: thing.space, axis: undefined, set: 0 });
-      const size = ownSize(this, thing, axis, 0) as Length;
+      const size = ownSize(this, firstOf(thing), axis) as Length;
       const ends = clauseOf(thing.line, "end gaps") !== undefined;
       const count = fewestForGap(sizeOf(room.interval), size, widest, ends);
       if (count === undefined) throw rowTooTight(thing, room.interval, 1, size);
@@ -191,7 +220,7 @@ export class Places {
 
   /** How many times a line stands: once for each member an `each` of it means. */
   sets(thing: Thing): number {
-    return this.#answers.ask(
+    return this.answers.ask(
       { key: `sets ${thing.key}`, words: `how many sets of ${thing.line.name.text} there are`, at: thing.line.at },
       () => {
         const each = thing.line.clauses.flatMap(referencesOf).filter((r) => r.each);
@@ -210,11 +239,12 @@ export class Places {
   /** Where member `index` (from 0) of a thing lies along an axis of its own space; for a panel, the box it is placed by. */
   interval(thing: Thing, index: number, axis: Axis): Interval {
     const words = `where ${thing.line.name.text} ${index + 1} stands ${axisWords[axis]}`;
-    return this.#answers.ask({ key: `at ${thing.key} ${index} ${axis}`, words, at: thing.line.at }, () => {
+    return this.answers.ask({ key: `at ${thing.key} ${index} ${axis}`, words, at: thing.line.at }, () => {
       const per = this.per(thing);
       const set = Math.floor(index / per);
       const k = index % per;
-      if (thing.rowAxis !== axis) return this.#settled(thing, axis, set, k);
+      const one: One = { thing, index, set, k };
+      if (thing.rowAxis !== axis) return this.#settled(one, axis);
       const every = clauseOf(thing.line, "every");
       if (every) {
         const reading = { space: thing.space, axis, set };
@@ -224,11 +254,11 @@ export class Places {
           ? plus(first, times(pitch, exact(k)))
           : minus(first, times(pitch, exact(per - 1 - k)));
         const what = isFar(every.side) ? "hi" : "lo";
-        const size = sizeSaid(this, thing, axis, k);
+        const size = sizeSaid(this, one, axis);
         return settleThing(thing, axis, [{ what, value: line, words: every.text, at: every.at }, ...size]);
       }
       const { interval, gap } = this.row(thing, set);
-      const size = ownSize(this, thing, axis, k) as Length;
+      const size = ownSize(this, one, axis) as Length;
       const start = clauseOf(thing.line, "end gaps") ? plus(interval.lo, gap) : interval.lo;
       const lo = plus(start, times(plus(size, gap), exact(k)));
       return { lo, hi: plus(lo, size) };
@@ -240,24 +270,29 @@ export class Places {
     const axis = thing.rowAxis;
     if (axis === undefined) throw new Error(`${thing.key} stands in no row`);
     const words = `the gaps of ${thing.line.name.text}`;
-    return this.#answers.ask({ key: `row ${thing.key} ${set}`, words, at: thing.line.at }, (): Row => {
+    return this.answers.ask({ key: `row ${thing.key} ${set}`, words, at: thing.line.at }, (): Row => {
       const count = this.per(thing);
-      const size = ownSize(this, thing, axis, 0);
+      const one: One = { thing, index: set * count, set, k: 0 };
+      const size = ownSize(this, one, axis);
       if (size === undefined) throw new Fault(problem("row-end-to-end", thing.line.at, { name: thing.line.name.text }));
-      const said = clauseSays(this, thing, axis, set);
-      const fixed = clauseOf(thing.line, "gap");
       const ends = clauseOf(thing.line, "end gaps") !== undefined;
       const reading = { space: thing.space, axis, set };
-      if (fixed) {
-        const gap = this.amount(fixed.gap, reading);
+      const settled = (whole: readonly Saying[]) =>
+        settleThing(thing, axis, workedOut(withCentre(this, one, axis, [...clauseSays(this, one, axis), ...whole])));
+      const fixed = clauseOf(thing.line, "gap");
+      const meeting = clauseOf(thing.line, "meeting");
+      if (fixed || meeting) {
+        const gap = fixed ? this.amount(fixed.gap, reading) : zero;
         const gaps = exact(ends ? count + 1 : count - 1);
-        const value = plus(times(size, exact(count)), times(gap, gaps));
-        said.push({ what: "size", value, words: `${count} with ${fixed.text}`, at: fixed.at });
-        return { interval: settleThing(thing, axis, withCentre(this, thing, axis, set, said)), gap, count };
+        const { text, at } = fixed ?? (meeting as NonNullable<typeof meeting>);
+        const value = () => plus(times(size, exact(count)), times(gap, gaps));
+        return { interval: settled([{ what: "size", value, words: `${count} with ${text}`, at }]), gap, count };
       }
       const over = clauseOf(thing.line, "spread over");
-      if (over) said.push({ what: "size", value: this.amount(over.length, reading), words: over.text, at: over.at });
-      const interval = settleThing(thing, axis, withCentre(this, thing, axis, set, said));
+      const room: Saying[] = over
+        ? [{ what: "size", value: () => this.amount(over.length, reading), words: over.text, at: over.at }]
+        : [];
+      const interval = settled(room);
       const gap = evenGap(sizeOf(interval), times(size, exact(count)), count, ends);
       if (gap === undefined) {
         const facts = { name: thing.line.name.text, room: sizeOf(interval), size };
@@ -277,17 +312,43 @@ export class Places {
     return per === 1 ? zero : minus(this.interval(thing, set * per + 1, axis).lo, first.hi);
   }
 
-  #settled(thing: Thing, axis: Axis, set: number, k: number): Interval {
-    const said = [...saidOrUsual(this, thing, axis, set), ...sizeSaid(this, thing, axis, k)];
-    const whole = withCentre(this, thing, axis, set, said);
+  /** How a member leans and ends, where it isn't square; in its own space. */
+  slant(thing: Thing, index: number): Slant | undefined {
+    const words = `how ${thing.line.name.text} ${index + 1} slants`;
+    return this.answers.ask({ key: `slant ${thing.key} ${index}`, words, at: thing.line.at }, () => {
+      const per = this.per(thing);
+      return slantOf(this, { thing, index, set: Math.floor(index / per), k: index % per });
+    });
+  }
+
+  /** A slant told in a panel's space, as one in the item. */
+  slantOutside(inner: Space, slant: Slant): Slant {
+    const body = inner.host?.thing().body;
+    if (body?.kind !== "panel") throw new Error(`${inner.key} is no panel`);
+    const moves = axes.map((axis) => ({ own: ownAxis(body.turn, axis), ...this.offset(inner, axis) }));
+    const turn = (v: Vec3): Vec3 => moves.map(({ own, sign }) => sign * entry(v, own)) as unknown as Vec3;
+    const place = (p: Vec3): Vec3 =>
+      moves.map(({ own, sign, offset }) => inches(offset) + sign * entry(p, own)) as unknown as Vec3;
+    return movedSlant(slant, turn, place);
+  }
+
+  #settled(one: One, axis: Axis): Interval {
+    const { thing } = one;
+    const said = workedOut(saidOrUsual(this, one, axis));
     const body = thing.body;
-    if (body.kind === "panel" && new Set(whole.map((s) => s.what)).size < 2) {
+    const size: Said[] = sizeSaid(this, one, axis);
+    if (body.kind === "panel" && size.length === 0 && sorts(said) < 2) {
       // A panel that is to fit and that nothing outside sizes is as big as its members make it.
       const own = ownAxis(body.turn, axis);
-      const value = sizeOf(this.bodily(body.inner[0] as Space, own));
-      whole.push({ what: "size", value, words: `what ${body.panel.name.text} comes to`, at: body.panel.at });
-      return settleThing(thing, axis, withCentre(this, thing, axis, set, whole));
+      const value = sizeOf(this.ownBox(body.inner[0] as Space, own));
+      size.push({ what: "size", value, words: `what ${body.panel.name.text} comes to`, at: body.panel.at });
     }
-    return settleThing(thing, axis, whole);
+    const all: Saying[] = [...said, ...size].map((s) => ({ ...s, value: () => s.value }));
+    return settleThing(thing, axis, workedOut(withCentre(this, one, axis, all)));
   }
 }
+
+const firstOf = (thing: Thing): One => ({ thing, index: 0, set: 0, k: 0 });
+
+const overallAlong = (axis: Axis): OverallName =>
+  (Object.keys(overallAxis) as OverallName[]).find((name) => overallAxis[name] === axis) as OverallName;

@@ -5,53 +5,81 @@ import type { ClauseKind, Line, PanelKind, PieceKind, Recipe, Sum } from "../../
 import { compareLengths, type Exact, isExact, type Length } from "../../units/length.ts";
 import { axisOf, type Side } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
-import { Fault, orProblem } from "./fault.ts";
+import { Fault, orFault } from "./fault.ts";
 import { layOf, rowAxisOf } from "./lay.ts";
 import { type Body, clauseOf, type Section, type Space, type Thing } from "./thing.ts";
 import { turnOf } from "./turn.ts";
 
-const notForPanels: readonly ClauseKind[] = ["run", "lapping", "long", "gaps at most"];
-const notForPieces: readonly ClauseKind[] = ["mirrored"];
+const notForPanels: readonly ClauseKind[] = [
+  "run",
+  "lapping",
+  "long",
+  "gaps at most",
+  "meeting",
+  "mitred",
+  "edges level",
+];
+const notForPieces: readonly ClauseKind[] = ["sloping"];
 
 /** How a size is worked out before anything is placed: sizes and lengths, but no line and no measure of a placed thing. */
 export type SizeOf = (sum: Sum) => Length;
 
-/** The item's space, filled as far as the recipe's words allow; what they don't allow is added to `problems`. */
-export function spacesOf(recipe: Recipe, yard: Yard, sizeOf: SizeOf, problems: Problem[]): Space {
-  const sections = new Map<string, Section>();
-  for (const kind of recipe.pieces) {
-    const section = orProblem(problems, () => sectionOf(kind, yard, sizeOf));
-    if (section) sections.set(kind.name.text, section);
-  }
-  const declared = new Set(recipe.pieces.map((p) => p.name.text));
-  const panels = new Map(recipe.panels.map((p) => [p.name.text, p]));
-  const item: Space = { key: "", kind: "item", panel: undefined, host: undefined, things: new Map() };
+/** The sections of the pieces by name; of one that can't be had, what stands in the way. */
+export type Sections = ReadonlyMap<string, Section | Fault>;
 
+export function sectionsOf(recipe: Recipe, yard: Yard, sizeOf: SizeOf): Sections {
+  return new Map(
+    recipe.pieces.map((kind): [string, Section | Fault] => [
+      kind.name.text,
+      orFault(() => sectionOf(kind, yard, sizeOf)),
+    ]),
+  );
+}
+
+/** The section of this name. Throws the fault that stands in its way; undefined where nothing is declared by that name. */
+export function sectionNamed(sections: Sections, name: string): Section | undefined {
+  const found = sections.get(name);
+  if (found instanceof Fault) throw found;
+  return found;
+}
+
+/** The item's space, filled as far as the recipe's words allow; what they don't allow is added to `problems`. */
+export function spacesOf(recipe: Recipe, yard: Yard, sections: Sections, problems: Problem[]): Space {
+  const panels = new Map(recipe.panels.map((p) => [p.name.text, p]));
+  const item: Space = {
+    key: "",
+    kind: "item",
+    panel: undefined,
+    host: undefined,
+    things: new Map(),
+    faults: new Map(),
+  };
+
+  const put = (space: Space, line: Line, make: () => Thing | undefined) => {
+    const thing = orFault(make);
+    if (thing instanceof Fault) {
+      space.faults.set(line.name.text, thing);
+      problems.push(thing.problem);
+    } else if (thing) space.things.set(line.name.text, thing);
+  };
   const fill = (space: Space, lines: readonly Line[]) => {
     for (const line of lines) {
       const what = line.what.text;
       const key = space.key === "" ? line.name.text : `${space.key}/${line.name.text}`;
-      const thing = orProblem(problems, (): Thing | undefined => {
-        if (declared.has(what)) {
-          const section = sections.get(what);
-          // A piece whose board is unknown was told once where it is declared.
-          return section && pieceThing(key, line, space, section);
-        }
+      put(space, line, () => {
+        const section = sectionNamed(sections, what);
+        if (section) return pieceThing(key, line, space, section);
         const panel = panels.get(what);
         if (!panel) {
-          const known = [...declared, ...(space.kind === "item" ? panels.keys() : [])];
+          const known = [...sections.keys(), ...(space.kind === "item" ? panels.keys() : [])];
           throw new Fault(problem("unknown-thing", line.what.at, { what, known, nearest: nearest(what, known) }));
         }
         return panelThing(key, line, space, panel, fill);
       });
-      if (thing) space.things.set(line.name.text, thing);
     }
   };
   fill(item, recipe.stand);
-  for (const line of recipe.fittings) {
-    const thing = orProblem(problems, () => fittingThing(line, item, yard));
-    if (thing) item.things.set(line.name.text, thing);
-  }
+  for (const line of recipe.fittings) put(item, line, () => fittingThing(line, item, yard));
   return item;
 }
 
@@ -90,8 +118,25 @@ function checkRow(line: Line, rowAxis: unknown): void {
   throw new Fault(problem("not-spread", line.at, { name: line.name.text, count: line.count }));
 }
 
+/** A mirrored line is a pair that leans; what meets is mirrored. */
+function checkPair(line: Line): void {
+  const mirrored = clauseOf(line, "mirrored");
+  const meeting = clauseOf(line, "meeting");
+  const name = line.name.text;
+  if (mirrored && (line.count !== 2 || !clauseOf(line, "leaning"))) {
+    throw new Fault(problem("mirrored-pair", mirrored.at, { name, count: line.count }));
+  }
+  if (!meeting) return;
+  if (!mirrored) throw new Fault(problem("meets-alone", meeting.at, { name }));
+  const inward = clauseOf(line, "leaning")?.toward === "inward";
+  if (meeting.where !== (inward ? "top" : "bottom")) {
+    throw new Fault(problem("meets-nowhere", meeting.at, { name, where: meeting.where, inward }));
+  }
+}
+
 function pieceThing(key: string, line: Line, space: Space, section: Section): Thing {
   refuse(line, notForPieces, "piece");
+  checkPair(line);
   const lay = layOf(line, space);
   const rowAxis = rowAxisOf(line, space, lay);
   checkRow(line, rowAxis);
@@ -111,7 +156,6 @@ function fittingThing(line: Line, space: Space, yard: Yard): Thing | undefined {
       problem("fitting-has-no-size", line.at, { name: line.name.text, fitting: fitting.name }, fitting.at),
     );
   }
-  refuse(line, notForPieces, "piece");
   const lay = layOf(line, space);
   const rowAxis = rowAxisOf(line, space, lay);
   checkRow(line, rowAxis);
@@ -154,7 +198,7 @@ function panelThing(
   const inner = Array.from({ length: count }, (_, index): Space => {
     const name = count === 1 ? key : `${key} ${index + 1}`;
     const host = { thing: () => self, index };
-    return { key: name, kind: "panel", panel, host, things: new Map() };
+    return { key: name, kind: "panel", panel, host, things: new Map(), faults: new Map() };
   });
   for (const space of inner) fill(space, panel.lines);
   const body: Body = { kind: "panel", panel, facing, mirrored, turn, inner };

@@ -5,6 +5,9 @@ import type { Space, Thing } from "./thing.ts";
 /** One member of a thing; for a panel line, one panel as a whole. */
 export type Target = { readonly thing: Thing; readonly index: number };
 
+/** One member of a thing, and which of which set of an `each` line it is; all counted from 0. */
+export type One = Target & { readonly set: number; readonly k: number };
+
 /** Where a sum or a reference is read: the space, the axis it must lie along, and which set of an `each` line. */
 export type Reading = { readonly space: Space; readonly axis: Axis | undefined; readonly set: number };
 

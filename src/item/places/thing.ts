@@ -4,6 +4,7 @@ import type { Exact } from "../../units/length.ts";
 import type { Axis, Side } from "../../units/side.ts";
 import type { Board, Fitting } from "../../yard/yard.ts";
 import type { Heading } from "../item.ts";
+import type { Fault } from "./fault.ts";
 
 /** A piece as declared: its board and its finished section. */
 export type Section = {
@@ -55,6 +56,8 @@ export type Space = {
   /** The panel as a thing of the item, and which of its line it is; absent for the item. */
   readonly host: { readonly thing: () => Thing; readonly index: number } | undefined;
   readonly things: Map<string, Thing>;
+  /** Lines that could not be read as a thing, by name: who speaks of them meets the same fault. */
+  readonly faults: Map<string, Fault>;
 };
 
 /** The clause of this kind, if the line has one. */
