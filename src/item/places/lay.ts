@@ -116,6 +116,6 @@ export function rowAxisOf(line: Line, space: Space, lay: Lay): Axis | undefined 
   const gap = clauseOf(line, "gap");
   if (gap) return gap.axis ?? lay.width;
   if (clausesOf(line, "spread over", "gaps at most").length > 0) return lay.width;
-  // A mirrored pair stands side by side.
-  return clauseOf(line, "mirrored") ? "x" : undefined;
+  // A mirrored pair of leaning boards stands side by side; a mirrored panel is alone.
+  return clauseOf(line, "mirrored") && clauseOf(line, "leaning") ? "x" : undefined;
 }
