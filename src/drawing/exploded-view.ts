@@ -36,7 +36,7 @@ const edge = 2;
 type Apart = { readonly picture: Picture; readonly units: readonly Unit[]; readonly from: string };
 
 /** The first gap and side from which enough of everything is seen; else the one that shows most of what is seen least. */
-function moveApart(item: Item): Apart {
+export function moveApart(item: Item): Apart {
   const { width, depth, height } = item.overall;
   const middle = [width, depth, height].map(inches).sort((a, b) => a - b)[1] as number;
   let best: { readonly apart: Apart; readonly least: number } | undefined;

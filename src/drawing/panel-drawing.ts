@@ -8,7 +8,7 @@ import type { Drawing, Paper, Tone } from "./drawing.ts";
 import { drawSign, legendRows, signOf } from "./fastener-marks.ts";
 import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, reachIn, rightOf, spacedRows } from "./panel-space.ts";
-import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
+import { idPart, listed, paperLength, timesWords, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
@@ -143,5 +143,5 @@ function describePanel(
     places.length === 0 ? "" : ` From the ${from}: ${listed(places.map(say))}.`;
   const diagonal = say(Math.hypot(inches(panel.width), inches(panel.height)));
   const times = item.panels.filter((other) => other.kind === panel.kind && other.mirrored === panel.mirrored).length;
-  return `Panel ${panel.kind}, made ${times} times, ${say(panel.width)} wide and ${say(panel.height)} high in ${unitWords(division)}, at ${ratio}: ${listed(groups)}.${row(across, "left")}${row(up, "bottom")} Corner to corner ${diagonal} both ways.`;
+  return `Panel ${panel.kind}, made ${timesWords(times)}, ${say(panel.width)} wide and ${say(panel.height)} high in ${unitWords(division)}, at ${ratio}: ${listed(groups)}.${row(across, "left")}${row(up, "bottom")} Corner to corner ${diagonal} both ways.`;
 }

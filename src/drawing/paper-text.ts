@@ -15,7 +15,8 @@ export const unitWords = (division: Division): string => (division.unit === "in"
 export const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** "once", "twice", "3 times". */
+export const timesWords = (count: number): string => (count === 1 ? "once" : count === 2 ? "twice" : `${count} times`);
 
 /** A name as part of an id. */
 export const idPart = (text: string): string => text.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");

@@ -75,7 +75,7 @@ const itemWays: readonly Vec3[] = [
   [0, 0, -1],
 ];
 
-function findScene(item: Item, section: WorkedSection, step: WorkedStep): Scene {
+export function findScene(item: Item, section: WorkedSection, step: WorkedStep): Scene {
   const [added, there] = [membersOf(item, step.shown), membersOf(item, step.there)];
   const panel = item.panels.find((one) => one.name === section.makes?.panels[0]);
   const bench = panel === undefined ? undefined : benchLook(item, panel);

@@ -13,7 +13,7 @@ const ground = "#ffffff";
 /** Lightest to darkest: what looks up, to the front, to the side (shade 0, 1, 2). */
 const tones: Readonly<Record<Exclude<Tone["kind"], "coat">, readonly [string, string, string]>> = {
   wood: ["#f7ead0", "#efd9b0", "#e2c592"],
-  "end grain": ["#dcb27c", "#cfa26a", "#c2945c"],
+  "end grain": ["#e3c190", "#d9b27e", "#cda36c"],
   added: ["#ffdf8f", "#f9c95c", "#eab03a"],
   there: ["#f8f6f1", "#f0ece4", "#e6e1d7"],
   figure: ["#e3e7ea", "#d7dcdf", "#cbd1d5"],
