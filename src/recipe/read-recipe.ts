@@ -4,6 +4,7 @@ import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { entriesUnder, type TreeMap, textUnder, valueUnder } from "../problems/yaml-tree.ts";
 import { slug } from "../units/slug.ts";
 import { readBody } from "./body.ts";
+import { checkLineCounts } from "./check-counts.ts";
 import { checkNamesGiven, checkReferences, checkSizesUsed, checkWhatLinesAre } from "./check-names.ts";
 import { checkSizeCircles } from "./check-sizes.ts";
 import { checkMakes, readOffered } from "./choices.ts";
@@ -35,7 +36,7 @@ export function readRecipe(file: string, text: string): { recipe?: Recipe; probl
   const visible = hidden.length > 0 ? withoutHidden(plain) : plain;
   const front = readFrontMatter(file, visible);
   const into = gathered();
-  into.problems.push(...hidden, ...front.problems);
+  into.problems.push(...hidden, ...front.problems, ...checkLineCounts(front.tree));
   if (front.tree.entries.length === 0) return { problems: inReadingOrder(into.problems) };
   const tree = keepOneLine(front.tree, visible.split("\n"), into.problems);
   const { intro, sections } = readBody(file, front.body, front.bodyLine, into);

@@ -1,14 +1,15 @@
 // Broken recipes in plain text -> exactly the problems that stand below them.
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { workOut } from "../../src/item/work-out.ts";
 import type { Problem } from "../../src/problems/problem.ts";
-import { itemSentences } from "../../src/problems/sentences/item.ts";
-import { recipeSentences } from "../../src/problems/sentences/recipe.ts";
-import { treeSentences } from "../../src/problems/sentences/tree.ts";
+import { sentences } from "../../src/problems/sentences.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { demoYard } from "./demo-yard.ts";
 import { readCases } from "./read-cases.ts";
 
+const testFolder = join(import.meta.dirname, "..");
 const cases = readCases();
 const yard = demoYard();
 
@@ -32,10 +33,22 @@ describe("broken recipes", () => {
   });
 });
 
-describe("every problem a recipe can have stands in some case", () => {
+it("every problem a maker can be told of stands in a case or is asked for by name in a test", () => {
   const seen = new Set(cases.flatMap((each) => each.expected.map((line) => line.split(" ")[1])));
-  for (const code of Object.keys({ ...treeSentences, ...recipeSentences, ...itemSentences }))
-    it(code, () => {
-      expect([...seen]).toContain(code);
-    });
+  const tests = readdirSync(testFolder, { recursive: true, encoding: "utf8" }).filter((name) =>
+    name.endsWith(".test.ts"),
+  );
+  const named = tests.map((name) => readFileSync(join(testFolder, name), "utf8")).join("\n");
+  const untried = Object.keys(sentences).filter(
+    (code) => !seen.has(code) && !new RegExp(`[ "\`]${code}["\` ]`).test(named),
+  );
+  expect(untried).toEqual([]);
+});
+
+it("no two stages have a code in common", () => {
+  const folder = join(testFolder, "../src/problems/sentences");
+  const codes = readdirSync(folder).flatMap((name) =>
+    [...readFileSync(join(folder, name), "utf8").matchAll(/^ {2}"?([a-z][a-z0-9-]*)"?: \(/gm)].map((found) => found[1]),
+  );
+  expect(codes.filter((code, i) => codes.indexOf(code) !== i)).toEqual([]);
 });

@@ -125,6 +125,12 @@ describe("hostile text", () => {
     expect(readRecipe("a.md", corral + " ".repeat(200_000)).problems.map((p) => p.code)).toEqual(["recipe-too-long"]);
   });
 
+  it("more than 200 sizes are too many: the two hundred and first is told", () => {
+    const sizes = Array.from({ length: 200 }, (_, i) => `  a${i}: 1\n`).join("");
+    const { problems } = readRecipe("a.md", corral.replace("  clear: 3 ", `${sizes}  clear: 3 `));
+    expect(problems.map((p) => [p.code, p.at.line])).toEqual([["too-many-lines", 9 + 200]]);
+  });
+
   const deep: readonly (readonly [string, string])[] = [
     ["brackets in a value", `---\ntitle: ${"[".repeat(50_000)}\n---\n`],
     ["braces in a value", `---\ntitle: ${"{a: ".repeat(40_000)}\n---\n`],

@@ -13,6 +13,12 @@ export const recipeSentences = {
     expected: `at most ${f.most} letters`,
     mend: "Split it into two recipes, or take out what is no recipe.",
   }),
+  "too-many-lines": (f: { key: string; lines: number; most: number }) => ({
+    says: `Under "${f.key}" stand ${f.lines} lines; at most ${f.most} are read.`,
+    found: String(f.lines),
+    expected: `at most ${f.most} lines`,
+    mend: "Use one line for all members that are alike, or split the recipe.",
+  }),
   "hidden-character": (f: { character: string; named: string; before: string }) => ({
     says: `There is ${f.named} (${f.character}) ${f.before === "" ? "at the start of this line" : `after "${f.before}"`}; it has no place in a recipe.`,
     found: f.character,
