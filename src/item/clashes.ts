@@ -1,8 +1,11 @@
-// Overlaps that are left after the cuts -> problems: two members in one place, and which way they'd have to part.
+// Overlaps that are left after the cuts -> problems: two bodies in one place, and which way they'd have to part.
+import { contactOf } from "../geometry/contact.ts";
+import { isClash, overlapOf } from "../geometry/overlap.ts";
+import { type Solid, solidOf } from "../geometry/solid.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { axes } from "../units/side.ts";
-import { boxOf } from "./frame.ts";
-import type { Overlap } from "./item.ts";
+import { boxOf, boxShape, vecOf } from "./frame.ts";
+import type { Overlap, PlacedFitting } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
 
 /** Told once for each pair of lines, by the pair that shares most; `more` counts the others. */
@@ -29,5 +32,25 @@ export function checkClashes(members: readonly PlacedMember[], overlaps: readonl
     const part = ways.reduce((least, w) => (w.by < least.by - 1e-9 ? w : least));
     const facts = { a: a.id, b: b.id, room, part, volume: worst.volume, more: clashes.length - 1 };
     return problem("two-in-one-place", a.at, facts, b.at);
+  });
+}
+
+/** A fitting in its place shares no room with a board, cut as it is, and lies on one. */
+export function checkFittings(
+  fittings: readonly PlacedFitting[],
+  members: readonly { readonly placed: PlacedMember; readonly solid: Solid }[],
+): Problem[] {
+  return fittings.flatMap(({ id, box, at }): Problem[] => {
+    if (!box) return [];
+    const min = vecOf(box.min);
+    const max = vecOf(box.max);
+    const body = solidOf(boxShape(min, max));
+    const clash = members.find((m) => isClash(overlapOf(m.solid, body)));
+    if (clash) {
+      const { volume, depth } = overlapOf(clash.solid, body);
+      return [problem("fitting-in-wood", at, { fitting: id, member: clash.placed.id, volume, depth }, clash.placed.at)];
+    }
+    const lies = members.some((m) => contactOf(m.solid, body).area > 0);
+    return lies ? [] : [problem("fitting-in-air", at, { fitting: id })];
   });
 }

@@ -66,6 +66,9 @@ const rectangle = (u: number, v: number): Loop => ({
   ],
 });
 
+/** A plain block that fills a box of item space. */
+export const boxShape = (min: Vec3, max: Vec3): Shape => ({ ...boxPrism({ min, max }), trims: [], removals: [] });
+
 /** The board with its square ends, less its cuts. The frame's z runs through the thickness. */
 export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
   const { min, max } = boxOf(member);

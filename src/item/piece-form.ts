@@ -21,9 +21,11 @@ export type Form = {
   readonly own: string;
   /** The `own` of the mirrored board. */
   readonly mirrored: string;
-  /** The cuts as they lie on a board turned so that its text is the least. */
+  /** The cuts as they lie on the board with its good face up: at the high end of its thickness. */
   readonly cuts: readonly WorkedCut[];
 };
+
+type Reading = { readonly text: string; readonly cuts: readonly WorkedCut[]; readonly up: boolean };
 
 /** Boards with one good face keep it apart from the rough one. */
 export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
@@ -34,17 +36,24 @@ export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
   const show: Vec3 = ownAxes.map((own) =>
     ownAlong(member, member.lie.show.axis) === own ? member.lie.show.sign : 0,
   ) as unknown as Vec3;
-  const read = (turn: Turn) => {
+  const read = (turn: Turn): Reading => {
     const turned = cuts.map((cut) => turnedCut(turnedCut(cut, base, size), turn, size));
     const face = member.board.showSides === 1 ? turnedWay(turnedWay(show, base), turn).join() : "";
-    return { text: [face, ...turned.map(cutText).sort()].join(";"), cuts: turned };
+    const up = turnedWay(turnedWay(show, base), turn)[2] === 1;
+    return { text: [face, ...turned.map(cutText).sort()].join(";"), cuts: turned, up };
   };
-  const least = (list: readonly Turn[]) => list.map(read).reduce((best, r) => (r.text < best.text ? r : best));
+  const least = (list: readonly Reading[]) => list.reduce((best, r) => (r.text < best.text ? r : best));
   const allowed = turns.filter((turn) => square || !turn.swap);
-  const own = least(allowed.filter(isRotation));
-  const mirrored = least(allowed.filter((turn) => !isRotation(turn)));
+  const rotated = allowed.filter(isRotation).map(read);
+  const own = least(rotated);
+  const mirrored = least(allowed.filter((turn) => !isRotation(turn)).map(read));
+  const faceUp = rotated.filter((r) => r.up);
   const kind = [member.board.name, member.ripped, member.planed, ...size.map((v) => v.toFixed(8))].join("|");
-  return { own: `${kind}|${own.text}`, mirrored: `${kind}|${mirrored.text}`, cuts: own.cuts };
+  return {
+    own: `${kind}|${own.text}`,
+    mirrored: `${kind}|${mirrored.text}`,
+    cuts: least(faceUp.length > 0 ? faceUp : rotated).cuts,
+  };
 }
 
 const swapped = ([l, w, t]: Vec3, swap: boolean): Vec3 => (swap ? [l, t, w] : [l, w, t]);

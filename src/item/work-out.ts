@@ -6,7 +6,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
 import type { Yard } from "../yard/yard.ts";
 import { checkClaims } from "./claims.ts";
-import { checkClashes } from "./clashes.ts";
+import { checkClashes, checkFittings } from "./clashes.ts";
 import { workedCuts } from "./cuts/worked-cuts.ts";
 import { workProse } from "./figures.ts";
 import { coatsOn, offeredOf, openAreas, schemesOf, variantOf } from "./finish.ts";
@@ -59,7 +59,7 @@ export function workPlaced(
   const held = checkHeld(placing.members, joins, contacts, nowhere);
   // A pair that its own join could not cut was told by the join.
   const unsaid = overlaps.filter(({ a, b }) => !carved.refused.has(pairKey(a, b)));
-  const clashes = checkClashes(placing.members, unsaid);
+  const clashes = [...checkClashes(placing.members, unsaid), ...checkFittings(placing.fittings, bodies)];
 
   const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
   const offered = offeredOf(recipe, schemes);

@@ -101,6 +101,50 @@ joins:
   });
 });
 
+describe("panels used again", () => {
+  const faces = (second: string) => `
+overall: 20 x 12 x 10
+pieces:
+  strip: rough board, ripped to 2
+panels:
+  face:
+    size: width x height
+    legs: 2 strip, upright, from bottom to top, spread left to right
+    rail: strip, level, between legs, top at top
+stand:
+  front-face: face, at front
+  back-face: face, at back${second}
+  ties: 2 strip, on edge, between front-face legs and back-face legs, spread left to right, bottom at 0
+joins:
+  rail to legs: 2 pocket screw No. 6 x 1, back
+  legs to ties: 1 screw No. 6 x 1 5/8
+cuts:
+  face legs 1: hole 1/2, 2 from top, 1/2 from left, 1/4 deep, in front
+`;
+  const body =
+    "## Make\nmakes face, twice\n\n1. Lay **legs** and **rail**.\n\n## Stand\n\n1. Put up **front-face**, **back-face** and **ties**.";
+  const bored = (second: string) =>
+    worked(faces(second), body)
+      .pieces.filter((p) => p.cuts.length > 0)
+      .map((p) => [p.hand, p.count]);
+
+  test("facing each other from front and back are alike: 2 bored legs of one mark", () => {
+    expect(bored("")).toEqual([[undefined, 2]]);
+  });
+
+  test("mirrored are left and right: 1 of each", () => {
+    expect(bored(", mirrored")).toEqual([
+      ["left", 1],
+      ["right", 1],
+    ]);
+  });
+
+  test("a hole in the good face is told at the high end of the board's thickness", () => {
+    const [leg] = worked(faces(""), body).pieces.filter((p) => p.cuts.length > 0);
+    expect(leg?.cuts).toMatchObject([{ kind: "hole", axis: "thickness", from: "high", deep: 0.25 }]);
+  });
+});
+
 describe("weight", () => {
   test("is wood by its yard's density with 0.1 oz a screw: 2 x 10 x 2 x 5/8 + 20 x 3 x 5/8 = 62 1/2 and 4 screws", () => {
     const item = worked(pair("  posts: notch 1 x 1, at top, at left").replace(/cuts:[\s\S]*/, ""));

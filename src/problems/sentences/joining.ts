@@ -189,6 +189,15 @@ export const joiningSentences = {
       mend: `Move ${f.b} ${said(f.part.by)} toward the ${way}, shorten one of them, or join them with a half-lap or \`let in\`.`,
     };
   },
+  "fitting-in-wood": (f: { fitting: string; member: string; volume: number; depth: number }) => ({
+    says: `${f.fitting} sits ${said(f.depth)} deep in the wood of ${f.member}.`,
+    found: `${Number(f.volume.toFixed(3))} cubic inches in both`,
+    mend: "Move it out of the board, or cut room for it with a notch or a lap.",
+  }),
+  "fitting-in-air": (f: { fitting: string }) => ({
+    says: `${f.fitting} lies on no board.`,
+    mend: "Place it against the board that carries it, or write `loose` if it only goes along.",
+  }),
   "unknown-finish": (f: Unknown) =>
     unknown(f, `the yard has no finish called "${f.what}".`, "Use one of the yard's, or add this one to it."),
   "coated-twice": (f: { scheme: string; members: readonly string[] }) => ({
