@@ -2,9 +2,11 @@
 import { nearest } from "../problems/nearest.ts";
 import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
+import { sides } from "../units/side.ts";
 import { type ClauseForm, clauseForms } from "./clause-forms.ts";
 import type { Clause } from "./recipe.ts";
 import { attempt, type Gathered, gathered, refuse, Scan, wordsOf } from "./scan.ts";
+import { isSide } from "./sum.ts";
 
 /** The clause, or undefined with its problem gathered. */
 export function readClause(whole: Written, into: Gathered): Clause | undefined {
@@ -52,13 +54,20 @@ function mended(words: readonly string[]): string | undefined {
   return undefined;
 }
 
-/** The forms that share most words with the text, at most three. */
+/** The words a form always has, `SIDE` among them for any side. */
+const fixedWords = (form: ClauseForm): readonly string[] => [...new Set(form.form.match(/\b[a-z]{2,}\b|SIDE/g))];
+
+/** The forms that share most words with the text, those with the fewest others first; at most three. */
 function formsLike(words: readonly string[]): readonly string[] {
-  const near = words.map((word) => nearest(word, clauseWords) ?? word);
-  const shared = (form: ClauseForm): number =>
-    (form.form.match(/\b[a-z]{2,}\b/g) ?? []).filter((word) => near.includes(word)).length;
-  const ranked = clauseForms.filter((form) => shared(form) > 0).sort((a, b) => shared(b) - shared(a));
-  return (ranked.length > 0 ? ranked : clauseForms.filter((form) => /^(from|between|spread A|at)/.test(form.form)))
+  const near = words.map((word) => nearest(word, [...clauseWords, ...sides]) ?? word);
+  const has = (word: string): boolean => (word === "SIDE" ? near.some(isSide) : near.includes(word));
+  const scored = clauseForms.map((form) => {
+    const all = fixedWords(form);
+    const shared = all.filter(has).length;
+    return { form: form.form, shared, others: all.length - shared };
+  });
+  const like = scored.filter(({ shared }) => shared > 0).sort((a, b) => b.shared - a.shared || a.others - b.others);
+  return (like.length > 0 ? like : scored.filter(({ form }) => /^(from|between|spread A|at)/.test(form)))
     .slice(0, 3)
-    .map((form) => form.form);
+    .map(({ form }) => form);
 }
