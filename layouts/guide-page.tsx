@@ -14,17 +14,6 @@ export const GuidePageView = ({ leaf, root }: { leaf: GuidePage; root: string })
     home={leaf.home}
   >
     <div class="guide-page">
-      <nav class="pages" aria-label="Pages of the guide">
-        <ul>
-          {leaf.pages.map((page) => (
-            <li>
-              <a href={`${root}${page.path}`} aria-current={page.here ? "page" : undefined}>
-                {page.text}
-              </a>
-            </li>
-          ))}
-        </ul>
-      </nav>
       <article>
         <h1>{leaf.title}</h1>
         {leaf.contents.length < 2 ? null : (
@@ -40,6 +29,17 @@ export const GuidePageView = ({ leaf, root }: { leaf: GuidePage; root: string })
         )}
         <Block of={leaf.body} name="text" />
       </article>
+      <nav class="pages" aria-label="Pages of the guide">
+        <ul>
+          {leaf.pages.map((page) => (
+            <li>
+              <a href={`${root}${page.path}`} aria-current={page.here ? "page" : undefined}>
+                {page.text}
+              </a>
+            </li>
+          ))}
+        </ul>
+      </nav>
     </div>
   </Page>
 );

@@ -131,15 +131,6 @@ const byOperation: Record<Operation, Caution> = {
     avoidance: "Two people lift it.",
     source: practice,
   },
-  anchor: {
-    id: "anchor",
-    signal: "WARNING",
-    hazard: "It can come down when it is pulled, climbed or loaded high.",
-    consequence: "A falling rack or board can kill a child.",
-    avoidance:
-      "Fasten it to solid wood or masonry before it is loaded, with fixings that suit your wall; ask somebody licensed if unsure.",
-    source: "CPSC advice on anchoring; the fixing itself: common practice, no source",
-  },
   sand: {
     id: "sand",
     signal: "CAUTION",
@@ -193,8 +184,9 @@ const byClass: Partial<Record<HazardClass, Caution>> = {
     signal: "WARNING",
     hazard: "It is tall for its depth and can be pulled over.",
     consequence: "A child can be killed under it.",
-    avoidance: "Fasten it to a wall with the kit before you load it; heavy things go on the lowest deck.",
-    source: "CPSC advice on anchoring",
+    avoidance:
+      "Fasten it to solid wood or masonry before you load it, with a fixing that suits the wall; ask somebody licensed if unsure. Heavy things go on the lowest deck.",
+    source: "CPSC advice on anchoring; the fixing itself: common practice, no source",
   },
   H: {
     id: "hang-it-well",

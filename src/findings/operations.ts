@@ -16,7 +16,6 @@ export type Operation =
   | "drive nails"
   | "glue"
   | "lift"
-  | "anchor"
   | "sand"
   | "coat"
   | "coat with drying oil"
@@ -54,21 +53,18 @@ export function stepOperations(step: WorkedStep, item: Item, onBench: boolean): 
   return operations([...joiningOperations(step.joins), ["lift", !onBench && weight >= liftedByTwo]]);
 }
 
-/** Brushing or wiping the finish on, for the variants given. */
-export function coatingOperations(variants: readonly Item[]): Operation[] {
+/** Sanding, then brushing or wiping the finish on, for the variants given. */
+export function finishingOperations(variants: readonly Item[]): Operation[] {
   const finishes = variants.flatMap((item) => item.variant.finish.map((coat) => coat.finish));
   return operations([
+    ["sand", true],
     ["coat", finishes.length > 0],
     ["coat with drying oil", finishes.some((finish) => finish.oilyRags)],
   ]);
 }
 
 /** Putting it where it will be used. */
-export const placingOperations = (item: Item): Operation[] =>
-  operations([
-    ["lift", item.weight >= liftedByTwo],
-    ["anchor", item.classes.includes("T") || item.classes.includes("H")],
-  ]);
+export const placingOperations = (item: Item): Operation[] => operations([["lift", item.weight >= liftedByTwo]]);
 
 function joiningOperations(joins: readonly Join[]): [Operation, boolean][] {
   const kinds = new Set(joins.flatMap((join) => join.driven.map(({ fastener }) => fastener.kind)));

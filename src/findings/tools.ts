@@ -1,6 +1,6 @@
 // Worked-out item -> the tools it takes, in the order they are first picked up.
 import type { Item } from "../item/item.ts";
-import { coatingOperations, cuttingOperations, type Operation, stepOperations } from "./operations.ts";
+import { cuttingOperations, finishingOperations, type Operation, stepOperations } from "./operations.ts";
 
 const toolsFor: Partial<Record<Operation, readonly string[]>> = {
   rip: ["table saw with guard and riving knife", "push stick"],
@@ -32,7 +32,7 @@ export function toolsOf(variants: readonly [Item, ...Item[]]): Tools {
   const steps = item.sections.flatMap((section) =>
     section.steps.flatMap((step) => stepOperations(step, item, section.makes !== undefined)),
   );
-  const operations = [...cuttingOperations(item), ...steps, ...coatingOperations(variants)];
+  const operations = [...cuttingOperations(item), ...steps, ...finishingOperations(variants)];
   const holes = item.pieces.flatMap((piece) => piece.cuts.flatMap((cut) => (cut.kind === "hole" ? [cut.across] : [])));
   const screws = item.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener));
   return {

@@ -1,6 +1,6 @@
 // Variants -> the finish schedule: what goes on what, how much of it, and how long it dries.
 import { cautionsFor } from "../findings/cautions.ts";
-import { coatingOperations } from "../findings/operations.ts";
+import { finishingOperations } from "../findings/operations.ts";
 import type { Item, Variant } from "../item/item.ts";
 import type { Edition } from "./edition.ts";
 import type { CautionText, Notice, Table } from "./leaf.ts";
@@ -24,7 +24,7 @@ export const finishSheet = (variants: readonly Item[], edition: Edition): Finish
     methods: [...new Set(item.variant.finish.map(({ finish }) => `${capital(finish.name)}: ${finish.method}`))],
     ...(item.variant.unfinished ? { unfinished: unfinishedNotice } : {}),
   })),
-  cautions: cautionsFor(coatingOperations(variants)),
+  cautions: cautionsFor(finishingOperations(variants)),
 });
 
 const coatsTable = (item: Item, edition: Edition): Table => ({

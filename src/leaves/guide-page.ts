@@ -48,7 +48,7 @@ export function guidePageLeaf(
     const drawing = info.trim() === "recipe" ? draw(content) : undefined;
     return exampleMarkup(content, drawing && { ...drawing, id: `example-${i}` });
   };
-  markdown.renderer.rules.table_open = () => '<div class="scroll"><table>';
+  markdown.renderer.rules.table_open = () => '<div class="scroll" tabindex="0"><table>';
   markdown.renderer.rules.table_close = () => "</table></div>";
   return {
     title,
@@ -69,7 +69,7 @@ function unused(id: string, known: Map<string, number>): string {
 }
 
 function exampleMarkup(code: string, drawing: Drawing | undefined): string {
-  const written = `<pre class="written"><code>${escapeText(code)}</code></pre>`;
+  const written = `<pre class="written" tabindex="0"><code>${escapeText(code)}</code></pre>`;
   if (!drawing) return `${written}\n`;
   return `<div class="example">${written}<figure class="drawing">${formatSvg(drawing)}<figcaption>${escapeText(drawing.title)}</figcaption></figure></div>\n`;
 }

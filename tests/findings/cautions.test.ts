@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { cautionsFor, cautionsForUse } from "../../src/findings/cautions.ts";
 import {
-  coatingOperations,
   cuttingOperations,
+  finishingOperations,
   placingOperations,
   stepOperations,
 } from "../../src/findings/operations.ts";
@@ -70,16 +70,20 @@ describe("cautions", () => {
     expect(stepOperations(step, heavy(34.9 / inHand), false)).toEqual([]);
   });
 
+  it("the whole is carried to its place by two from 35 lb on", () => {
+    expect(placingOperations({ ...rack[0], weight: 35 })).toEqual(["lift"]);
+    expect(placingOperations({ ...rack[0], weight: 34.9 })).toEqual([]);
+  });
+
   it("a drying oil brings the oily rags, paint alone does not (29 CFR 1926.252(e); NFPA)", () => {
-    expect(ids(cautionsFor(coatingOperations([corral[2]])))).toEqual(["coat", "oily-rags"]);
+    expect(ids(cautionsFor(finishingOperations([corral[2]])))).toEqual(["sand", "coat", "oily-rags"]);
     const [white] = corral[1].variant.finish;
     if (!white) throw new Error("no coat");
     const painted = { ...corral[1], variant: { ...corral[1].variant, finish: [white] } };
-    expect(ids(cautionsFor(coatingOperations([painted])))).toEqual(["coat"]);
+    expect(ids(cautionsFor(finishingOperations([painted])))).toEqual(["sand", "coat"]);
   });
 
-  it("class T is to be anchored, for the maker and for the buyer", () => {
-    expect(ids(cautionsFor(placingOperations(rack[0])))).toContain("anchor");
+  it("class T is to be fastened to the wall, class S alone is not", () => {
     expect(ids(cautionsForUse(rack[0].classes))).toContain("anchor-it");
     expect(ids(cautionsForUse(corral[0].classes))).not.toContain("anchor-it");
   });
@@ -94,7 +98,7 @@ describe("cautions", () => {
   it("names hazard, consequence and avoidance each as a sentence, and its source (IEC/IEEE 82079-1, statement 9)", () => {
     const all = [
       ...cautionsFor(cuttingOperations(withPieces(corral[0], { length: inch("5"), planed: true }))),
-      ...cautionsFor(coatingOperations(corral)),
+      ...cautionsFor(finishingOperations(corral)),
       ...cautionsForUse(Object.keys(hazardClasses) as HazardClass[]),
     ];
     for (const { hazard, consequence, avoidance, source } of all) {

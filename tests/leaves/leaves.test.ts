@@ -95,7 +95,7 @@ describe("leaves", () => {
     const item = storeItem(rack, shop.division);
     expect(productPageLeaf(item, storeShop(shop)).included).toEqual(["anchor kit for a wall"]);
     expect(store.find(({ path }) => path.endsWith("seedling-hardening-rack/plain.html"))?.html).toContain(
-      "Fasten it to a wall",
+      "Fasten it to solid wood or masonry",
     );
   });
 });
