@@ -38,6 +38,19 @@ export function contactOf(a: Solid, b: Solid, tolerances: Tolerances = inInches)
   return { area: patches.reduce((sum, patch) => sum + patch.area, 0), patches };
 }
 
+/** Whether two flat faces of one solid look at each other in one plane. */
+export function touchesItself(faces: readonly Face[], tolerances: Tolerances): boolean {
+  const flat = faces.filter((face) => face.wall === undefined);
+  return flat.some((face, i) =>
+    flat
+      .slice(i + 1)
+      .some(
+        (other) =>
+          Math.abs(face.offset + other.offset) <= tolerances.touch && patchOf(face, other, tolerances) !== undefined,
+      ),
+  );
+}
+
 /** Whether the box of a face comes to the box of a solid. */
 function reaches(face: Face, { box }: Solid, near: number): boolean {
   const outer = face.loops[0] ?? [];

@@ -1,13 +1,13 @@
 // The kernel's triangles -> a body: triangles in one plane become one face, named by the side that made it.
 import { type Body, type PrismSides, prismSides, type Side } from "./body.ts";
-import { type Mesh, meshOf } from "./kernel.ts";
+import { type CutOrder, type Mesh, meshOf } from "./kernel.ts";
 import type { Prism, Shape, Vec3 } from "./shape.ts";
 import type { Tolerances } from "./tolerance.ts";
 import { cross, dot, length, placed, subtract, turned } from "./vector.ts";
 
 /** The body of a shape with holes, trims or removals of any kind, in the shape's own frame. */
-export function carvedBody(shape: Shape, trims: readonly Side[], tolerances: Tolerances): Body {
-  const mesh = meshOf(shape, tolerances.chord);
+export function carvedBody(shape: Shape, trims: readonly Side[], order: CutOrder, tolerances: Tolerances): Body {
+  const mesh = meshOf(shape, tolerances.chord, order);
   const sources = [
     allSides(prismSides(shape, "0", tolerances.chord)),
     ...shape.removals.map((removal, i) => removalSides(removal, `${i + 1}`, tolerances.chord)),

@@ -1,6 +1,8 @@
 // The solid kernel, awaited once: prisms in, and the mesh of what is left after trims and removals out.
 import loadKernel, { type Manifold, type Mat4 } from "manifold-3d";
 import { prismSides } from "./body.ts";
+import { type Cutter, overrun } from "./overrun.ts";
+import type { Profile } from "./profile.ts";
 import type { Frame, Prism, Shape, Vec2, Vec3 } from "./shape.ts";
 import { dot, frameZ, placed } from "./vector.ts";
 
@@ -21,7 +23,7 @@ export function withCommonSolid<T>(a: Shape, b: Shape, chordError: number, use: 
   const made: Manifold[] = [];
   try {
     const standing = [a, b].map((shape) => {
-      const { solid, release } = kernelSolid(shape, chordError);
+      const { solid, release } = kernelSolid(shape, chordError, "together");
       const moved = solid.transform(matrixOf(shape.frame));
       made.push(moved);
       moved.numTri(); // moved now, while the solid it comes from is there
@@ -41,9 +43,12 @@ function matrixOf(frame: Frame): Mat4 {
   return [...x, 0, ...y, 0, ...z, 0, ...o, 1];
 }
 
+/** Removals taken off all at once, or one after the other from either end of their list. */
+export type CutOrder = "together" | "forward" | "backward";
+
 /** The mesh of a shape in its own frame. */
-export function meshOf(shape: Shape, chordError: number): Mesh {
-  const { solid, prismIds, release } = kernelSolid(shape, chordError);
+export function meshOf(shape: Shape, chordError: number, order: CutOrder): Mesh {
+  const { solid, prismIds, release } = kernelSolid(shape, chordError, order);
   try {
     return readMesh(solid, prismIds);
   } finally {
@@ -51,7 +56,7 @@ export function meshOf(shape: Shape, chordError: number): Mesh {
   }
 }
 
-function kernelSolid(shape: Shape, chordError: number) {
+function kernelSolid(shape: Shape, chordError: number, order: CutOrder) {
   const made: Manifold[] = [];
   const kept = (m: Manifold): Manifold => {
     made.push(m);
@@ -61,21 +66,31 @@ function kernelSolid(shape: Shape, chordError: number) {
     for (const m of made) m.delete();
   };
   try {
-    const base = kept(prismSolid(shape, chordError, (p) => p));
+    const { profiles } = prismSides(shape, "", chordError);
+    const board = profiles.flatMap((profile) => profile.points);
+    const base = kept(prismSolid(profiles, { points: board, bottom: 0, top: shape.depth }, (p) => p));
     const levels: Levels = [[], [], []];
     addLevels(levels, shape, (p) => p);
     const cutters = shape.removals.map((removal) => {
       const move = (p: Vec3) => flushWith(levels, placed(removal.frame, p));
-      const cutter = kept(prismSolid(removal, chordError, move));
+      const [outline, ...holes] = prismSides(removal, "", chordError).profiles;
+      if (outline === undefined) throw new Error("a removal has no outline");
+      const cutter = overrun(removal, outline, shape, board);
+      const points = [...cutter.points, ...holes.flatMap((hole) => hole.points)];
+      const solid = kept(prismSolid([outline, ...holes], { ...cutter, points }, move));
       addLevels(levels, removal, move);
-      return cutter;
+      return solid;
     });
     const ids = [base, ...cutters].map((prism) => prism.originalID());
     let solid = base;
     for (const { point, normal } of shape.trims) {
       solid = kept(solid.trimByPlane([-normal[0], -normal[1], -normal[2]], -dot(normal, point)));
     }
-    if (cutters.length > 0) solid = kept(kernel.Manifold.difference([solid, ...cutters]));
+    const groups = order === "together" ? [cutters] : cutters.map((cutter) => [cutter]);
+    if (order === "backward") groups.reverse();
+    for (const group of groups) {
+      if (group.length > 0) solid = kept(kernel.Manifold.difference([solid, ...group]));
+    }
     return { solid, prismIds: ids, release };
   } catch (error) {
     release();
@@ -84,34 +99,38 @@ function kernelSolid(shape: Shape, chordError: number) {
 }
 
 /**
- * A prism with its corners moved where `move` says. The kernel rounds outlines to a grid before it extrudes them, so
- * every corner is first put back on the point of the outline it came from.
+ * The prism of some profiles with its corners where `exact` has them, then moved. The kernel rounds outlines to a grid
+ * before it extrudes them, so every corner is first put back on the point of the outline it came from.
  */
-function prismSolid(prism: Prism, chordError: number, move: (p: Vec3) => Vec3): Manifold {
-  const { profiles } = prismSides(prism, "", chordError);
+function prismSolid(profiles: readonly Profile[], exact: Cutter, move: (p: Vec3) => Vec3): Manifold {
   const rings = profiles.map((profile, k) => {
     const ring = profile.points.map(([x, y]): [number, number] => [x, y]);
     return k === 0 ? ring : ring.reverse();
   });
   const given = profiles.flatMap((profile) => profile.points);
   const section = new kernel.CrossSection(rings, "Positive");
-  const rounded = section.extrude(prism.depth);
-  const exact = rounded.warpBatch((flat, count) => {
+  const rounded = section.extrude(1);
+  const moved = rounded.warpBatch((flat, count) => {
     for (let i = 0; i < 3 * count; i += 3) {
-      const [x, y] = nearestOf(given, [flat[i] ?? 0, flat[i + 1] ?? 0]);
-      flat.set(move([x, y, (flat[i + 2] ?? 0) > prism.depth / 2 ? prism.depth : 0]), i);
+      const at: Vec2 = [flat[i] ?? 0, flat[i + 1] ?? 0];
+      const [x, y] = exact.points[nearestOf(given, at)] ?? at;
+      flat.set(move([x, y, (flat[i + 2] ?? 0) > 0.5 ? exact.top : exact.bottom]), i);
     }
   });
-  const original = exact.asOriginal();
-  for (const step of [section, rounded, exact]) step.delete();
+  const original = moved.asOriginal();
+  for (const step of [section, rounded, moved]) step.delete();
   return original;
 }
 
-/** The given point a rounded one came from; where loops cross, the kernel makes points that none was given for. */
-function nearestOf(given: readonly Vec2[], [x, y]: Vec2): Vec2 {
-  const far = ([gx, gy]: Vec2) => Math.max(Math.abs(gx - x), Math.abs(gy - y));
-  const nearest = given.reduce((best, p) => (far(p) < far(best) ? p : best));
-  return far(nearest) < kernelGrid ? nearest : [x, y];
+/** The place of the given point a rounded one came from; -1 where loops cross and the kernel makes points of its own. */
+function nearestOf(given: readonly Vec2[], [x, y]: Vec2): number {
+  let nearest = -1;
+  let gap = kernelGrid;
+  given.forEach(([gx, gy], i) => {
+    const far = Math.max(Math.abs(gx - x), Math.abs(gy - y));
+    if (far < gap) [nearest, gap] = [i, far];
+  });
+  return nearest;
 }
 
 /** Wider than the steps the kernel rounds outlines to (about 6e-9 was seen), finer than any outline. */
