@@ -28,7 +28,9 @@ export function checkPanelsUsed(recipe: Recipe, item: Space, problems: Problem[]
   const meant = new Set(recipe.stand.map((line) => line.what.text));
   for (const panel of recipe.panels) {
     const name = panel.name.text;
-    if (!meant.has(name)) problems.push(problem("panel-unused", panel.at, { name, stands: [...item.things.keys()] }));
+    if (panel.lines.length === 0) problems.push(problem("empty-panel", panel.at, { name }));
+    else if (!meant.has(name))
+      problems.push(problem("panel-unused", panel.at, { name, stands: [...item.things.keys()] }));
   }
 }
 

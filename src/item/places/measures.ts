@@ -19,7 +19,8 @@ type Measure = Sum & { kind: "measure" };
 /** The value of a measure written in `space`. Throws a Fault where it can't be asked or like things differ. */
 export function measureOf(places: Places, sum: Measure, space: Space): Value {
   const reference = sum.of;
-  if (!reference) throw new Fault(problem("measure-of-what", sum.at, { measure: sum.measure }));
+  // Only figures may ask for a measure of the whole, and they answer it themselves.
+  if (!reference) throw new Error(`a place was asked for by the ${sum.measure} of the whole`);
   const [only, more] = reference.names;
   const inReach = thingNamed(space, reference);
   const section = more || inReach || !only ? undefined : sectionNamed(places.sections, only.text);

@@ -1,7 +1,7 @@
 // Recipe + yard -> every member in its exact place, with what later stages ask about names and sums.
 import type { Vec3 } from "../../geometry/shape.ts";
 import { subtract } from "../../geometry/vector.ts";
-import { type Problem, problem } from "../../problems/problem.ts";
+import type { Problem } from "../../problems/problem.ts";
 import type { Recipe, Reference } from "../../recipe/recipe.ts";
 import { compareLengths, inches, least, minus, most } from "../../units/length.ts";
 import { type Axis, axes } from "../../units/side.ts";
@@ -47,10 +47,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
   // Only a recipe whose every member has a place can be measured as a whole.
   if (problems.length > 0 || boxes.size < targets.length) return { problems };
   const first = boxes.values().next().value;
-  if (!first) {
-    problems.push(problem("nothing-stands", recipe.overall.at, {}));
-    return { problems };
-  }
+  if (!first) throw new Error(`${recipe.file} puts nothing in place`);
   const whole = [...boxes.values()].reduce(union, first);
   checkOverall(recipe, places, boxes, whole, problems);
 

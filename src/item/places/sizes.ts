@@ -1,6 +1,5 @@
 // The recipe's own sizes by name: `sizes:` and the three overall ones.
 
-import { nearest } from "../../problems/nearest.ts";
 import type { Place } from "../../problems/place.ts";
 import { problem } from "../../problems/problem.ts";
 import type { Extent, Recipe, Sum } from "../../recipe/recipe.ts";
@@ -39,10 +38,8 @@ export function sizeNamed(
     }));
   }
   const size = recipe.sizes.find((s) => s.name.text === name);
-  if (!size) {
-    const known = [...overallNames, ...recipe.sizes.map((s) => s.name.text)];
-    throw new Fault(problem("unknown-size", at, { name, known, nearest: nearest(name, known) }));
-  }
+  // The reader lets no unknown name through.
+  if (!size) throw new Error(`a sum at ${at.file}:${at.line} asks for the unknown size ${name}`);
   return answers.ask({ key: `size ${name}`, words: `the size ${name}`, at: size.at }, () => workSum(size.sum, asked));
 }
 

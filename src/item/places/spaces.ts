@@ -70,10 +70,8 @@ export function spacesOf(recipe: Recipe, yard: Yard, sections: Sections, problem
         const section = sectionNamed(sections, what);
         if (section) return pieceThing(key, line, space, section);
         const panel = panels.get(what);
-        if (!panel) {
-          const known = [...sections.keys(), ...(space.kind === "item" ? panels.keys() : [])];
-          throw new Fault(problem("unknown-thing", line.what.at, { what, known, nearest: nearest(what, known) }));
-        }
+        // The reader lets no unknown name through.
+        if (!panel) throw new Error(`${key} asks for the unknown thing ${what}`);
         return panelThing(key, line, space, panel, fill);
       });
     }

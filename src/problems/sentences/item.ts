@@ -25,19 +25,11 @@ export const itemSentences = {
     says: `these wait for each other: ${f.circle.join(", which needs ")}, and so round again.`,
     mend: "Settle one of them by a size or by something that doesn't depend on the others.",
   }),
-  "unknown-size": (f: { name: string; known: readonly string[]; nearest: string | undefined }) => ({
-    says: `"${f.name}" is no size of this recipe.`,
-    found: f.name,
-    expected: `one of ${list(f.known)}`,
-    ...near(f.nearest),
-    mend: `Write a line \`${f.name}: …\` under sizes, or use a name that is there.`,
-  }),
   "size-needs-place": () => ({
     says: "this size would have to be known before anything is placed, but it asks for something placed.",
     expected: "lengths and names under sizes",
     mend: "Give the width or thickness of a piece by sizes alone.",
   }),
-  "divided-by-nothing": () => ({ says: "a sum can't be divided by 0.", mend: "Divide by another number." }),
   "mixed-sum": (f: { left: string; right: string; sign: string }) => ({
     says: `${f.left} and ${f.right} can't be ${f.sign === "plus" ? "added" : "taken from each other"}.`,
     mend: "Use two lengths, or two plain numbers.",
@@ -71,13 +63,6 @@ export const itemSentences = {
     says: `nothing says whether "${f.name}" lies flat or stands on edge.`,
     expected: "`flat` or `on edge`",
     mend: `Say it on the line of ${f.name}.`,
-  }),
-  "unknown-thing": (f: { what: string; known: readonly string[]; nearest: string | undefined }) => ({
-    says: `"${f.what}" is neither a piece nor a panel of this recipe.`,
-    found: f.what,
-    expected: `one of ${list(f.known)}`,
-    ...near(f.nearest),
-    mend: `Write \`${f.what}\` under pieces or panels, or use a name that is there.`,
   }),
   "unknown-board": (f: { what: string; known: readonly string[]; nearest: string | undefined }) => ({
     says: `the yard has no board called "${f.what}".`,
@@ -229,11 +214,6 @@ export const itemSentences = {
     says: `"${f.name}" is to stand between the two of "${f.what}", but ${f.count === 1 ? "that is one" : `those are ${f.count}`}.`,
     mend: "Name two: `between legs 1 and legs 2`.",
   }),
-  "measure-of-what": (f: { measure: string }) => ({
-    says: `"${f.measure}" of what?`,
-    expected: `\`${f.measure} of …\``,
-    mend: "Name the thing that is measured.",
-  }),
   "no-such-measure": (f: { measure: string; what: string; may: readonly string[] }) => ({
     says: `"${f.what}" has no ${f.measure} that could be worked out here.`,
     expected: `one of ${list(f.may)}`,
@@ -267,9 +247,5 @@ export const itemSentences = {
     says: `the panel "${f.name}" stands nowhere.`,
     expected: `a line under stand; there ${f.stands.length > 0 ? `are ${list(f.stands)}` : "is none yet"}`,
     mend: `Put it in place under stand, or take the panel away.`,
-  }),
-  "nothing-stands": () => ({
-    says: "nothing stands in place.",
-    mend: "Put panels or pieces in place under stand.",
   }),
 } satisfies Record<string, (facts: never) => Sentence>;
