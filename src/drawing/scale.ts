@@ -2,7 +2,7 @@
 import { mmPerInch } from "./sheet.ts";
 
 /** Thing to paper, fullest first. */
-const ratios = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200];
+const ratios = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 16, 18, 20, 24, 30, 40, 50, 75, 100, 150, 200];
 
 /** Sizes in inches and room in mm -> the largest round scale that fits, as its ratio (8 means 1:8). */
 export function findRatio(

@@ -12,11 +12,11 @@ export type Sheet = {
 export const binderSheet: Sheet = { name: "binder", width: 170, height: 190, type: 3.2 };
 export const storeSheet: Sheet = { name: "store", width: 150, height: 150, type: 3.2 };
 
-/** Shown 320 px wide, its type stands 11.4 px high. */
-export const phoneSheet: Sheet = { name: "phone", width: 90, height: 180, type: 3.2 };
+/** Shown 275 px wide, which leaves a phone of 320 px its margins, its type stands 11 px high. */
+export const phoneSheet: Sheet = { name: "phone", width: 80, height: 180, type: 3.2 };
 
 /** Narrow enough to stand beside its words on paper, and to fill a phone. */
-export const stepSheet: Sheet = { name: "step", width: 90, height: 75, type: 3.2 };
+export const stepSheet: Sheet = { name: "step", width: 80, height: 70, type: 3.2 };
 
 /** Wide lines on paper, mm; narrow ones are half as wide (rows of ISO 128-2: 0.5 and 0.25, 0.35 and 0.18, 0.25 and 0.13). */
 export const wide = 0.5;

@@ -38,9 +38,9 @@ describe.each(
     expect(Math.min(9, ...only(drawing, "text").map((mark) => mark.size))).toBeGreaterThanOrEqual(2.5);
   });
 
-  test("on a phone 320 px wide the narrow sheets keep type of 11 px", () => {
-    if (drawing.width > 90) return;
-    const sizes = only(drawing, "text").map((mark) => (mark.size * 320) / drawing.width);
+  test("on a phone 320 px wide, 275 px of it drawing, the narrow sheets keep type of 11 px", () => {
+    if (drawing.width > 80) return;
+    const sizes = only(drawing, "text").map((mark) => (mark.size * 275) / drawing.width);
     expect(Math.min(99, ...sizes)).toBeGreaterThanOrEqual(11);
   });
 
