@@ -5,8 +5,9 @@ import { CountReporter } from "./tests/count-reporter.ts";
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.{ts,tsx}"],
-    testTimeout: 20_000,
-    hookTimeout: 60_000,
+    globalSetup: "tests/temporary-folder.ts",
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
     reporters: [["default", { summary: false }], new CountReporter()],
   },
 });

@@ -1,5 +1,5 @@
 // `shopleaf problems`: files and folders -> their problems, for people on standard error, as JSON on standard output.
-import { join } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { inReadingOrder, type Problem, problem } from "../../problems/problem.ts";
 import { findFiles, isFolder, isProblem, readContent, readSource, startOf } from "../content-files.ts";
 import { guideProblems } from "../guide-examples.ts";
@@ -40,5 +40,9 @@ function fileProblems(path: string, contentFolder: string | undefined): readonly
   const source = readSource(path);
   if (isProblem(source)) return [source];
   const yard = yardFor(path, contentFolder);
+  if (isGuidePage(path)) return [...yard.problems, ...guideProblems([source], yard)];
   return path.endsWith(".md") ? [...yard.problems, ...workRecipe(source, yard).problems] : yard.problems;
 }
+
+/** A page of the guide is checked for the recipes in it. */
+const isGuidePage = (path: string): boolean => path.endsWith(".md") && basename(dirname(resolve(path))) === "guide";
