@@ -3,8 +3,9 @@
 import type { Vec3 } from "../../geometry/shape.ts";
 import { add, cross, dot, subtract, times, unit } from "../../geometry/vector.ts";
 import { problem } from "../../problems/problem.ts";
+import type { Clause } from "../../recipe/recipe.ts";
 import { inches } from "../../units/length.ts";
-import { type Axis, axes, axisOf, isFar } from "../../units/side.ts";
+import { type Axis, axes, axisOf, isFar, type Side } from "../../units/side.ts";
 import { Fault } from "./fault.ts";
 import type { Places } from "./places.ts";
 import { clauseOf, clausesOf, type Lay, type Thing } from "./thing.ts";
@@ -26,17 +27,30 @@ export function layIn(thing: Thing): Lay {
   return thing.body.lay;
 }
 
+type Leaning = Clause & { kind: "leaning" };
+
+const isPair = (clause: Leaning): boolean => clause.toward === "inward" || clause.toward === "outward";
+
+/** The level axis a clause leans along. Throws a Fault where a board can't lean that way. */
+function leanAxis(thing: Thing, clause: Leaning): Axis {
+  const along = isPair(clause) ? thing.rowAxis : axisOf[clause.toward as Side];
+  const alone = isPair(clause) && thing.line.count !== 2;
+  if (along === undefined || along === "z" || alone || along === layIn(thing).length) {
+    const facts = { name: thing.line.name.text, toward: clause.toward };
+    throw new Fault(problem("leans-nowhere", clause.at, facts));
+  }
+  return along;
+}
+
 /** How far out of plumb a member is along an axis: the tangent of its lean, toward the far side positive. */
 function leanAlong(places: Places, thing: Thing, axis: Axis, k: number): number {
   return clausesOf(thing.line, "leaning").reduce((sum, clause) => {
-    const pair = clause.toward === "inward" || clause.toward === "outward";
-    const along = pair ? thing.rowAxis : axisOf[clause.toward as keyof typeof axisOf];
-    if (along === "z") throw new Fault(problem("leans-nowhere", clause.at, { name: thing.line.name.text }));
-    if (along !== axis) return sum;
+    if (leanAxis(thing, clause) !== axis) return sum;
     const degrees = places.angle(clause.angle, { space: thing.space, axis: undefined, set: 0 });
-    if (Math.abs(degrees) >= 80)
+    if (Math.abs(degrees) >= 80) {
       throw new Fault(problem("leans-too-far", clause.at, { name: thing.line.name.text, degrees }));
-    const far = pair ? (clause.toward === "inward") === (k === 0) : isFar(clause.toward as keyof typeof axisOf);
+    }
+    const far = isPair(clause) ? (clause.toward === "inward") === (k === 0) : isFar(clause.toward as Side);
     return sum + (far ? 1 : -1) * Math.tan((degrees * Math.PI) / 180);
   }, 0);
 }

@@ -17,9 +17,9 @@ export const slantSentences = {
     expected: "`… long edge`, `… long over all` or `… long centre`",
     mend: "Say which length it is, or give it two levels with `from … to …` and let the length follow.",
   }),
-  "leans-nowhere": (f: { name: string }) => ({
-    says: `"${f.name}" can't lean up or down.`,
-    expected: "left, right, front, back, inward or outward",
+  "leans-nowhere": (f: { name: string; toward: string }) => ({
+    says: `"${f.name}" can't lean ${f.toward} here.`,
+    expected: "inward or outward for a pair side by side; for a level board a side across its length",
     mend: "Name the side its top leans to.",
   }),
   "leans-too-far": (f: { name: string; degrees: number }) => ({
