@@ -11,7 +11,7 @@ const tries = [
 
 /** Free room from a mark to lines and signs, and to the borders of its board, mm. */
 const clear = 0.5;
-const inside = 0.3;
+const inside = 0.25;
 
 /** Marks in the order of the picture's bodies; a member whose regions are all too small goes without. */
 export function placeInRegions(

@@ -34,7 +34,7 @@ export function drawBlocks(
     const { scale } = placement;
     const high = (pair.gap[1] - pair.gap[0]) * scale;
     const length = textWidth(text, size, false) + 3;
-    if (high < size * 1.3 || length > (pair.along[1] - pair.along[0]) * scale) continue;
+    if (high < size * 1.2 || length > (pair.along[1] - pair.along[0]) * scale) continue;
     const boxAt = (part: number): Paper[] => {
       const from = (pair.along[0] + (pair.along[1] - pair.along[0]) * part) * scale - length / 2;
       const start = Math.max(pair.along[0] * scale, Math.min(pair.along[1] * scale - length, from));
