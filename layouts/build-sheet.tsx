@@ -87,7 +87,7 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
     </section>
     <section class="sheet" aria-labelledby="steps">
       <h2 id="steps">Steps</h2>
-      <Facts of={leaf.spacers} />
+      <Facts of={leaf.gaps} />
       <Steps of={leaf.sections} />
     </section>
     <section class="sheet" aria-labelledby="finish">

@@ -1,7 +1,7 @@
 // All variants of one item, worked out -> the build sheet of the binder, every figure already text. Private.
 import { drawExploded } from "../drawing/exploded-view.ts";
 import { drawPiece } from "../drawing/piece-drawing.ts";
-import { binderSheet, phoneSheet } from "../drawing/sheet.ts";
+import { binderSheet, phoneSheet, type Sheet } from "../drawing/sheet.ts";
 import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
 import { cuttingOperations, placingOperations } from "../findings/operations.ts";
 import { toolsOf } from "../findings/tools.ts";
@@ -13,7 +13,7 @@ import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition, setFractions, threeSizes } from "./edition.ts";
 import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
-import { looseSpacers, type PanelSheet, panelsSheet } from "./panels-sheet.ts";
+import { looseGaps, type PanelSheet, panelsSheet } from "./panels-sheet.ts";
 import { indexPath } from "./paths.ts";
 import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
@@ -41,13 +41,16 @@ export type BuildSheet = {
   readonly cuttingCautions: readonly CautionText[];
   readonly pieceDrawings: readonly Picture[];
   readonly panels: readonly PanelSheet[];
-  /** Spacer blocks used while it is stood up. */
-  readonly spacers: readonly Fact[];
+  /** Gaps to keep while it is stood up. */
+  readonly gaps: readonly Fact[];
   readonly sections: readonly StepSection[];
   readonly finish: FinishSheet;
   readonly placingCautions: readonly CautionText[];
   readonly notes?: string;
 };
+
+/** The exploded view shares its page with the title and the facts: as wide as any, but lower. */
+const coverSheet: Sheet = { ...binderSheet, height: 100 };
 
 export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop): BuildSheet {
   const [item] = variants;
@@ -70,7 +73,7 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
       ? {}
       : { unfinished: { ...unfinishedNotice, title: `${unfinishedNotice.title}: ${bare.join(", ")}` } }),
     useCautions: cautionsForUse(item.classes),
-    exploded: pictureOn(binderSheet, (sheet) => drawExploded(item, sheet)),
+    exploded: pictureOn(coverSheet, (sheet) => drawExploded(item, sheet)),
     pieces: piecesTable(item, edition.bare),
     tools: toolTexts(variants, edition.length),
     yard: yardSheet(bought, edition.bare),
@@ -78,7 +81,7 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
     cuttingCautions: cautionsFor(cuttingOperations(item)),
     pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division, phoneSheet))),
     panels: panelsSheet(item, shop.division, edition.length),
-    spacers: looseSpacers(item, edition.length),
+    gaps: looseGaps(item, edition.length),
     sections: stepsSheet(item, edition),
     finish: finishSheet(variants, edition),
     placingCautions: cautionsFor(placingOperations(item)),

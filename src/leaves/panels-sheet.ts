@@ -24,17 +24,20 @@ export const panelsSheet = (item: Item, division: Division, length: (inches: Len
     facts: [
       { name: "Over all", value: `${length(drawn.width)} wide, ${length(drawn.height)} high` },
       { name: "Corner to corner, both ways", value: length(diagonalOf(drawn)) },
-      ...spacedRows(item, drawn).map((gap) => spacer(gap, length)),
+      ...spacedRows(item, drawn).map((gap) => gapFact("Spacer block", gap, length)),
     ],
   }));
 
-/** Spacer blocks for what is placed in the item itself, outside its panels. */
-export const looseSpacers = (item: Item, length: (inches: Length) => string): Fact[] =>
-  item.gaps.filter((gap) => gap.panelKind === undefined && inches(gap.gap) > 0).map((gap) => spacer(gap, length));
+/** Gaps of what is placed in the item itself, outside its panels. */
+export const looseGaps = (item: Item, length: (inches: Length) => string): Fact[] =>
+  item.gaps
+    .filter((gap) => gap.panelKind === undefined && inches(gap.gap) > 0)
+    .map((gap) => gapFact("Gap", gap, length));
 
-const spacer = ({ group, gap, atEnds }: Item["gaps"][number], length: (inches: Length) => string): Fact => ({
-  name: `Spacer between ${group}${atEnds ? " and at the ends" : ""}`,
-  value: length(gap),
-});
+const gapFact = (
+  word: string,
+  { group, gap, atEnds }: Item["gaps"][number],
+  length: (inches: Length) => string,
+): Fact => ({ name: `${word} between ${group}${atEnds ? " and at the ends" : ""}`, value: length(gap) });
 
 const diagonalOf = (panel: Panel): number => Math.hypot(inches(panel.width), inches(panel.height));

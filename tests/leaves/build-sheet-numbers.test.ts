@@ -15,7 +15,7 @@ function numbersOn(variants: readonly [Item, ...Item[]]): { size: string; where:
   const sized = [
     ...sheet.pieces.rows.map((row) => row.slice(2, 5)),
     sheet.panels.map(({ facts }) => facts.map(({ value }) => value)),
-    sheet.spacers.map(({ value }) => value),
+    sheet.gaps.map(({ value }) => value),
     sheet.facts.slice(0, 1).map(({ value }) => value),
     sheet.cutting.kerf,
     sheet.cutting.boards.map(({ stock }) => stock),
