@@ -12,7 +12,7 @@ export type Callout = {
 export type Columns = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
 
 export const balloonRadius = 3.4;
-export const dotRadius = 0.7;
+const dotRadius = 0.7;
 /** From the picture to the middle of a column, and the least from a balloon to the edge of the sheet, mm. */
 const beside = balloonRadius + 8;
 const sheetEdge = 2;

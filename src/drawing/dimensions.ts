@@ -4,7 +4,7 @@ import { capHeight, descent, textWidth } from "./text-width.ts";
 
 /** The extension line starts this far from the outline and runs this far past the dimension line (mm). */
 export const gapAtOutline = 1;
-export const runPast = 2;
+const runPast = 2;
 export const arrowSize = 2.4;
 /** Between a dimension line and the foot of its value. */
 const lift = 0.8;
@@ -12,7 +12,7 @@ const lift = 0.8;
 const along = (from: Paper, way: Paper, by: number): Paper => [from[0] + way[0] * by, from[1] + way[1] * by];
 
 /** Degrees, anti-clockwise, at which text along a line reads from below or from the right. */
-export function readingTurn(a: Paper, b: Paper): number {
+function readingTurn(a: Paper, b: Paper): number {
   const turn = (-Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI;
   const upright = turn > 90.001 ? turn - 180 : turn <= -89.999 ? turn + 180 : turn;
   return Math.round(upright * 100) / 100 + 0;

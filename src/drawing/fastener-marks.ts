@@ -55,7 +55,7 @@ export function drawSign(
 }
 
 /** Which side a fastener of this panel goes in from, in words. */
-export function sideWords(driven: Driven, view: View): string {
+function sideWords(driven: Driven, view: View): string {
   if (driven.fastener.kind === "pocket screw") {
     return dot(driven.way, view.toViewer) > 0 ? "from the back" : "from the good side";
   }

@@ -67,7 +67,7 @@ export const standingLight: Shading = (normal) => {
 };
 
 /** Whether a face with this normal shows the ends of the fibres. */
-export const isEndGrain = (member: Member, normal: Vec3): boolean =>
+const isEndGrain = (member: Member, normal: Vec3): boolean =>
   Math.abs(normal[axes.indexOf(member.lie.length)] ?? 0) > 0.7;
 
 export function drawRegions(

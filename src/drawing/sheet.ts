@@ -20,7 +20,6 @@ export const stepSheet: Sheet = { name: "step", width: 80, height: 70, type: 3.2
 
 /** Wide lines on paper, mm; narrow ones are half as wide (rows of ISO 128-2: 0.5 and 0.25, 0.35 and 0.18, 0.25 and 0.13). */
 export const wide = 0.5;
-export const narrow = wide / 2;
 export const flatPen = (sheet: Sheet): number => (sheet.name === "phone" ? 0.35 : wide);
 export const pictorialPen = (sheet: Sheet): number => (sheet.name === "phone" ? 0.25 : 0.35);
 
