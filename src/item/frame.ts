@@ -1,17 +1,18 @@
 // A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
 
-import type { Frame, Loop, Prism, Shape, Vec3 } from "../geometry/shape.ts";
+import type { Frame, Loop, Prism, Shape, Trim, Vec3 } from "../geometry/shape.ts";
 import type { Box } from "../geometry/solid.ts";
+import { add, cross, dot, subtract, times } from "../geometry/vector.ts";
 import { inches } from "../units/length.ts";
 import { type Axis, axes } from "../units/side.ts";
 import type { Point, WorkedCut } from "./item.ts";
-import type { PlacedMember } from "./placed.ts";
+import type { PlacedMember, Slant } from "./placed.ts";
 
 /** The board's own axes in the order of its own frame. */
 export const ownAxes = ["length", "width", "thickness"] as const;
 export type OwnAxis = (typeof ownAxes)[number];
 
-export type Lying = Pick<PlacedMember, "lie" | "min" | "max">;
+export type Lying = Pick<PlacedMember, "lie" | "min" | "max" | "slant">;
 
 /** The entry of a vector along an axis of item space, or along one of the board's own. */
 export const along = (v: Vec3, axis: Axis): number => v[axes.indexOf(axis)] as number;
@@ -35,13 +36,43 @@ export const unit = (axis: Axis, sign: 1 | -1 = 1): Vec3 => axes.map((a) => (a =
 export const ownAlong = (member: Lying, axis: Axis): OwnAxis =>
   member.lie.length === axis ? "length" : member.lie.width === axis ? "width" : "thickness";
 
-/** Length, width and thickness in inches. */
-export function ownSize(member: Lying): Vec3 {
+/** The square blank a board is cut from: its least corner, unit directions, size, and the planes that trim it (item space). */
+export function blankOf(member: Lying): Slant {
+  if (member.slant) return member.slant;
   const { min, max } = boxOf(member);
-  return ownAxes.map((own) => along(max, member.lie[own]) - along(min, member.lie[own])) as unknown as Vec3;
+  const { lie } = member;
+  const size = ownAxes.map((own) => along(max, lie[own]) - along(min, lie[own])) as unknown as Vec3;
+  return {
+    origin: min,
+    length: unit(lie.length),
+    width: unit(lie.width),
+    thickness: unit(lie.thickness),
+    size,
+    trims: [],
+  };
 }
 
-/** A box of item space in the member's own frame. */
+/** Length, width and thickness of the blank in inches. */
+export const ownSize = (member: Lying): Vec3 => blankOf(member).size;
+
+/** How far a straight line from a point inside the uncut board runs before it leaves it. */
+export function depthIn(member: Lying, from: Vec3, way: Vec3): number {
+  const blank = blankOf(member);
+  const faces = ownAxes.flatMap((own): Trim[] => {
+    const far = add(blank.origin, times(blank[own], ownEntry(blank.size, own)));
+    return [
+      { point: blank.origin, normal: times(blank[own], -1) },
+      { point: far, normal: blank[own] },
+    ];
+  });
+  const exits = [...faces, ...blank.trims].flatMap(({ point, normal }) => {
+    const speed = dot(normal, way);
+    return speed > 1e-9 ? [dot(normal, subtract(point, from)) / speed] : [];
+  });
+  return Math.min(...exits);
+}
+
+/** A box of item space in the own frame of a member that lies square. */
 export function ownBox(member: Lying, box: Box): Box {
   const { min } = boxOf(member);
   const turn = (v: Vec3) =>
@@ -50,8 +81,10 @@ export function ownBox(member: Lying, box: Box): Box {
 }
 
 /** Whether length, width and thickness make a right-handed frame in this order. */
-export const isRightHanded = ({ lie }: Lying): boolean =>
-  (axes.indexOf(lie.width) - axes.indexOf(lie.length) + 3) % 3 === 1;
+export function isRightHanded(member: Lying): boolean {
+  const { length, width, thickness } = blankOf(member);
+  return dot(cross(length, width), thickness) > 0;
+}
 
 /** How far a removal runs on beyond the board where it leaves it, so that no two faces lie on each other (inches). */
 const beyond = 1;
@@ -69,17 +102,16 @@ const rectangle = (u: number, v: number): Loop => ({
 /** A plain block that fills a box of item space. */
 export const boxShape = (min: Vec3, max: Vec3): Shape => ({ ...boxPrism({ min, max }), trims: [], removals: [] });
 
-/** The board with its square ends, less its cuts. The frame's z runs through the thickness. */
+/** The board, trimmed where its ends slant, less its cuts. The frame's z runs through the thickness. */
 export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
-  const { min, max } = boxOf(member);
-  const size = ownSize(member);
+  const blank = blankOf(member);
+  const { size, length: x, width: y } = blank;
   const [length, width, thickness] = size;
-  const { lie } = member;
   // The third axis of a right-handed frame runs against the own thickness where the own frame is left-handed.
   const right = isRightHanded(member);
-  const origin = right
-    ? min
-    : (axes.map((a, i) => (a === lie.thickness ? (max[i] as number) : (min[i] as number))) as unknown as Vec3);
+  const origin = right ? blank.origin : add(blank.origin, times(blank.thickness, thickness));
+  const z = right ? blank.thickness : times(blank.thickness, -1);
+  const inFrame = (v: Vec3): Vec3 => [dot(v, x), dot(v, y), dot(v, z)];
   const turned = (box: Box): Box =>
     right
       ? box
@@ -88,11 +120,14 @@ export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
           max: [box.max[0], box.max[1], thickness - box.min[2]],
         };
   return {
-    frame: { origin, x: unit(lie.length), y: unit(lie.width) },
+    frame: { origin, x, y },
     outline: rectangle(length, width),
     holes: [],
     depth: thickness,
-    trims: [],
+    trims: blank.trims.map(({ point, normal }) => ({
+      point: inFrame(subtract(point, origin)),
+      normal: inFrame(normal),
+    })),
     removals: cuts.map((cut) =>
       cut.kind === "box" ? boxPrism(turned(runOn(cut, size))) : holePrism(cut, size, right),
     ),

@@ -1,7 +1,8 @@
 // A member's size and cuts -> a text that is the same for every member cut alike, however it lies; and for its mirror.
 import type { Vec3 } from "../geometry/shape.ts";
+import { dot, subtract } from "../geometry/vector.ts";
 import { sameLength } from "../units/length.ts";
-import { isRightHanded, ownAlong, ownAxes, ownSize } from "./frame.ts";
+import { blankOf, isRightHanded, ownAlong, ownAxes, ownSize } from "./frame.ts";
 import type { WorkedCut } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
 
@@ -16,6 +17,9 @@ const turns: readonly Turn[] = bools.flatMap((swap) =>
 /** A turn is a rotation if it changes an even number of things over; the others are mirrors. */
 const isRotation = (turn: Turn): boolean => [...turn.flip, turn.swap].filter(Boolean).length % 2 === 0;
 
+/** A plane that trims the blank, told in its own frame: normal . p = offset, wood on the side the normal leaves. */
+export type OwnTrim = { readonly normal: Vec3; readonly offset: number };
+
 export type Form = {
   /** Equal for members that can be turned into each other. */
   readonly own: string;
@@ -23,9 +27,11 @@ export type Form = {
   readonly mirrored: string;
   /** The cuts as they lie on the board with its good face up: at the high end of its thickness. */
   readonly cuts: readonly WorkedCut[];
+  /** The planes of its ends and edges, on the same board. */
+  readonly trims: readonly OwnTrim[];
 };
 
-type Reading = { readonly text: string; readonly cuts: readonly WorkedCut[]; readonly up: boolean };
+type Reading = Pick<Form, "cuts" | "trims"> & { readonly text: string; readonly up: boolean };
 
 /** Boards with one good face keep it apart from the rough one. */
 export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
@@ -36,11 +42,18 @@ export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
   const show: Vec3 = ownAxes.map((own) =>
     ownAlong(member, member.lie.show.axis) === own ? member.lie.show.sign : 0,
   ) as unknown as Vec3;
+  const trims = ownTrims(member);
   const read = (turn: Turn): Reading => {
     const turned = cuts.map((cut) => turnedCut(turnedCut(cut, base, size), turn, size));
     const face = member.board.showSides === 1 ? turnedWay(turnedWay(show, base), turn).join() : "";
+    const planes = trims.map((trim) => turnedTrim(turnedTrim(trim, base, size), turn, size));
     const up = turnedWay(turnedWay(show, base), turn)[2] === 1;
-    return { text: [face, ...turned.map(cutText).sort()].join(";"), cuts: turned, up };
+    return {
+      text: [face, ...[...turned.map(cutText), ...planes.map(trimText)].sort()].join(";"),
+      cuts: turned,
+      trims: planes,
+      up,
+    };
   };
   const least = (list: readonly Reading[]) => list.reduce((best, r) => (r.text < best.text ? r : best));
   const allowed = turns.filter((turn) => square || !turn.swap);
@@ -48,12 +61,27 @@ export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
   const own = least(rotated);
   const mirrored = least(allowed.filter((turn) => !isRotation(turn)).map(read));
   const faceUp = rotated.filter((r) => r.up);
+  const lies = least(faceUp.length > 0 ? faceUp : rotated);
   const kind = [member.board.name, member.ripped, member.planed, ...size.map((v) => v.toFixed(8))].join("|");
   return {
     own: `${kind}|${own.text}`,
     mirrored: `${kind}|${mirrored.text}`,
-    cuts: least(faceUp.length > 0 ? faceUp : rotated).cuts,
+    cuts: lies.cuts,
+    trims: lies.trims,
   };
+}
+
+function ownTrims(member: PlacedMember): OwnTrim[] {
+  const blank = blankOf(member);
+  return blank.trims.map(({ point, normal }) => {
+    const own = ownAxes.map((axis) => dot(normal, blank[axis])) as unknown as Vec3;
+    return { normal: own, offset: dot(normal, subtract(point, blank.origin)) };
+  });
+}
+
+function turnedTrim({ normal, offset }: OwnTrim, turn: Turn, size: Vec3): OwnTrim {
+  const shift = normal.reduce((sum, n, i) => sum + (turn.flip[i] ? n * (size[i] as number) : 0), 0);
+  return { normal: turnedWay(normal, turn), offset: offset - shift };
 }
 
 const swapped = ([l, w, t]: Vec3, swap: boolean): Vec3 => (swap ? [l, t, w] : [l, w, t]);
@@ -78,6 +106,8 @@ function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut 
 }
 
 const rounded = (v: Vec3): string => v.map((x) => (Math.round(x * 1e7) / 1e7 + 0).toFixed(7)).join();
+
+const trimText = ({ normal, offset }: OwnTrim): string => `trim ${rounded(normal)} ${rounded([offset, 0, 0])}`;
 
 function cutText(cut: WorkedCut): string {
   if (cut.kind === "box") return `box ${rounded(cut.min)} ${rounded(cut.max)}`;

@@ -3,7 +3,9 @@
 import type { Solid } from "../geometry/solid.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { inches } from "../units/length.ts";
+import { ownSize } from "./frame.ts";
 import type { Piece, WorkedCut } from "./item.ts";
+import { endsOf } from "./piece-ends.ts";
 import { type Form, formOf } from "./piece-form.ts";
 import type { PlacedMember } from "./placed.ts";
 
@@ -77,7 +79,6 @@ const letterOf = (n: number): string =>
 function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | undefined): Piece {
   const { placed, solid } = cut[0];
   const names = cut.map(({ placed: p }) => (p.panelKind ? `${p.panelKind} ${p.group}` : p.group));
-  const square = { mitre: 0, bevel: 0 };
   return {
     mark: hand ? `${letter} ${hand}` : letter,
     letter,
@@ -90,8 +91,7 @@ function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | 
     thickness: placed.thickness,
     ripped: placed.ripped,
     planed: placed.planed,
-    edges: [placed.length, placed.length],
-    ends: [square, square],
+    ...endsOf(form.trims, ownSize(placed), placed.length),
     cuts: form.cuts,
     volume: solid.volume,
     weight: solid.volume * placed.board.density,

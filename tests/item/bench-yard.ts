@@ -45,6 +45,7 @@ fasteners:
   screw No. 6 x 1 5/8: { }
   screw No. 10 x 3: { }
   pocket screw No. 6 x 1: { }
+  pocket screw No. 8 x 2 1/2: { }
   nail 6d: { }
   dowel 3/8 x 2: { }
   bolt 1/4 x 4: { }

@@ -26,7 +26,13 @@ joins:
         way.kind === "glue" && glue !== undefined ? { ...way, glue: { text: glue, at: way.at } } : way,
       ),
     }));
-    const contact = { a: "low", b: "high", area: 70, normal: [0, 0, 1], patch: [] } as const;
+    const patch = [
+      [0, 0, 1.5],
+      [20, 0, 1.5],
+      [20, 3.5, 1.5],
+      [0, 3.5, 1.5],
+    ] as const;
+    const contact = { a: "low", b: "high", area: 70, normal: [0, 0, 1], patch } as const;
     return joinsOf(rules, placing ?? fail(), [contact], yard);
   };
 

@@ -29,7 +29,11 @@ export function joinCuts(
       const shared = sharedBox(one, other);
       if (!shared) continue;
       const found =
-        way.kind === "half-lap" ? halfLap(way, rule, one, other, shared, placing) : letIn(way, one, other, shared);
+        one.slant || other.slant
+          ? problem("slant-carved", way.at, { a: one.id, b: other.id, way: way.kind }, (one.slant ? one : other).at)
+          : way.kind === "half-lap"
+            ? halfLap(way, rule, one, other, shared, placing)
+            : letIn(way, one, other, shared);
       if ("code" in found) {
         problems.push(found);
         refused.add(pairKey(one.id, other.id));

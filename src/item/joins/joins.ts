@@ -1,12 +1,15 @@
 // The join rules -> every place where members meet, with what holds them there and where each fastener sits.
+import type { Vec3 } from "../../geometry/shape.ts";
+import { dot, times } from "../../geometry/vector.ts";
 import { nearest } from "../../problems/nearest.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { JoinRule, JoinWay } from "../../recipe/recipe.ts";
+import { type Side, sides } from "../../units/side.ts";
 import type { Fastener, Yard } from "../../yard/yard.ts";
-import { ownAlong } from "../frame.ts";
-import type { Contact, Driven, Join } from "../item.ts";
+import { blankOf } from "../frame.ts";
+import type { Contact, Driven, Join, Panel } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
-import { headingOf, sideAt } from "../sides.ts";
+import { ownSideOf } from "../sides.ts";
 import { apart, pairKey, pairsOf, sharedBox } from "./meetings.ts";
 import { drivePocket } from "./pocket.ts";
 import { type Seat, seatsOf } from "./seat.ts";
@@ -112,18 +115,25 @@ function drive(
   const side = way.way.from;
   const panel = placing.turned(a);
   const facts = { fastener: way.fastener.name, a: a.id, b: b.id };
+  const face = side && faceOf(a, panel, side);
   if (way.fastener.kind === "pocket screw") {
-    if (!side) return problem("pocket-side-missing", way.at, facts, b.at);
-    return drivePocket(way, a, b, seats, { side, heading: headingOf(side, panel) });
+    if (!face) return problem("pocket-side-missing", way.at, facts, b.at);
+    return drivePocket(way, a, b, seats, face);
   }
-  const heading = side && headingOf(side, panel);
-  const seat = seats.find((s) => !heading || (s.axis === heading.axis && s.sign !== heading.sign));
+  // The heads stand on the face across from the patch.
+  const headsAt = (seat: Seat, out: Vec3) => dot(seat.normal, out) < -0.7;
+  const seat = seats.find((s) => !face || headsAt(s, face.out));
   if (!seat) {
-    // The heads stand on the face across from the patch.
-    const could = seats.map((s) => sideAt(a, panel, ownAlong(a, s.axis), s.sign === -1));
+    const could = seats.flatMap((s) => sides.filter((name) => headsAt(s, faceOf(a, panel, name).out)));
     return problem("heads-side-wrong", way.at, { ...facts, side, could: [...new Set(could)] }, b.at);
   }
   return driveStraight(way, a, b, seat);
+}
+
+/** A side of a board by its name: which of its own axes it closes, and where it looks. */
+function faceOf(member: PlacedMember, panel: Panel | undefined, side: Side) {
+  const { own, far } = ownSideOf(member, panel, side);
+  return { side, own, out: times(blankOf(member)[own], far ? 1 : -1) };
 }
 
 /** Told with the two that come nearest to each other. */

@@ -1,46 +1,47 @@
-// The contacts of two members -> the patch that fasteners go through, told along the axes of the item.
+// The contacts of two members -> the patches that fasteners may go through, with their own two directions.
 import type { Vec3 } from "../../geometry/shape.ts";
-import { type Axis, axes } from "../../units/side.ts";
-import { along } from "../frame.ts";
+import { cross, dot, subtract, times, unit } from "../../geometry/vector.ts";
 import type { Contact } from "../item.ts";
 
-/** A flat patch square to `axis`; `sign` points from a into b. `long` and `short` are its own two sides. */
+/** A flat patch: `normal` points from a into b, and normal . p = offset. `long` and `short` run along its own two sides. */
 export type Seat = {
-  readonly axis: Axis;
-  readonly sign: 1 | -1;
-  readonly plane: number;
+  readonly normal: Vec3;
+  readonly offset: number;
   readonly area: number;
-  readonly long: Axis;
-  readonly short: Axis;
-  readonly room: Readonly<Record<Axis, { readonly low: number; readonly high: number }>>;
+  readonly patch: readonly Vec3[];
+  readonly long: Vec3;
+  readonly short: Vec3;
 };
 
-/** The patches where a meets b, seen from a, largest first; contacts that stand askew to the item's axes are left out. */
+/** Where a patch starts and stops along a direction. */
+export function reachOf(seat: Pick<Seat, "patch">, way: Vec3): { low: number; high: number } {
+  const values = seat.patch.map((p) => dot(p, way));
+  return { low: Math.min(...values), high: Math.max(...values) };
+}
+
+/** The patches where a meets b, seen from a, largest first. */
 export function seatsOf(contacts: readonly Contact[], a: string): Seat[] {
   return contacts
-    .flatMap((contact): Seat[] => {
-      const normal = contact.a === a ? contact.normal : (contact.normal.map((v) => 0 - v) as unknown as Vec3);
-      const axis = axes.find((x) => Math.abs(along(normal, x)) > 1 - 1e-9);
-      if (!axis) return [];
-      const reach = (x: Axis) => {
-        const values = contact.patch.map((p) => along(p, x));
-        return { low: Math.min(...values), high: Math.max(...values) };
-      };
-      const room = { x: reach("x"), y: reach("y"), z: reach("z") };
-      const [one, other] = axes.filter((x) => x !== axis) as [Axis, Axis];
-      const wide = (x: Axis) => room[x].high - room[x].low;
-      const long = wide(other) > wide(one) + 1e-9 ? other : one;
-      return [
-        {
-          axis,
-          sign: along(normal, axis) > 0 ? 1 : -1,
-          plane: room[axis].low,
-          area: contact.area,
-          long,
-          short: long === one ? other : one,
-          room,
-        },
-      ];
+    .map((contact): Seat => {
+      const { patch, area } = contact;
+      const normal = contact.a === a ? contact.normal : times(contact.normal, -1);
+      const offset = dot(normal, patch[0] ?? [0, 0, 0]);
+      const one = forward(longestSide(patch));
+      const other = forward(cross(normal, one));
+      const room = (way: Vec3) => reachOf({ patch }, way).high - reachOf({ patch }, way).low;
+      const [long, short] = room(other) > room(one) + 1e-9 ? [other, one] : [one, other];
+      return { normal, offset, area, patch, long, short };
     })
     .sort((p, q) => q.area - p.area);
+}
+
+function longestSide(patch: readonly Vec3[]): Vec3 {
+  const sides = patch.map((p, i) => subtract(patch[(i + 1) % patch.length] ?? p, p));
+  return unit(sides.reduce((best, side) => (dot(side, side) > dot(best, best) + 1e-9 ? side : best)));
+}
+
+/** The same line toward right, back or top, so that rows are counted alike however a patch was found. */
+export function forward(way: Vec3): Vec3 {
+  const most = way.reduce((best, v) => (Math.abs(v) > Math.abs(best) + 1e-9 ? v : best));
+  return times(way, most < 0 ? -1 : 1);
 }

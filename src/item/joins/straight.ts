@@ -3,13 +3,12 @@ import type { Vec3 } from "../../geometry/shape.ts";
 import { add, times } from "../../geometry/vector.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import { inches } from "../../units/length.ts";
-import { type Axis, axes } from "../../units/side.ts";
 import type { Fastener } from "../../yard/yard.ts";
-import { along, boxOf, unit } from "../frame.ts";
+import { depthIn } from "../frame.ts";
 import type { Driven } from "../item.ts";
 import type { PlacedMember } from "../placed.ts";
 import { fastenerRow, leastMargin, mostInRow } from "./fastener-row.ts";
-import type { Seat } from "./seat.ts";
+import { reachOf, type Seat } from "./seat.ts";
 
 /** What is to be driven: how many of what at one place, and the word the maker wrote it at. */
 export type Drive = { readonly at: Problem["at"]; readonly count: number; readonly fastener: Fastener };
@@ -29,15 +28,6 @@ const leastBite: Readonly<Record<Fastener["kind"], number>> = {
 /** A bolt sticks out for its washer and nut; 1/2 in, common practice, no source. */
 const forTheNut = 0.5;
 
-/** Inches of a and of b that lie along the way from this patch. */
-export function depthsAt(a: PlacedMember, b: PlacedMember, seat: Seat): { through: number; depth: number } {
-  const far = (member: PlacedMember, sign: 1 | -1) => {
-    const box = boxOf(member);
-    return Math.abs(along(sign === 1 ? box.max : box.min, seat.axis) - seat.plane);
-  };
-  return { through: far(a, seat.sign === 1 ? -1 : 1), depth: far(b, seat.sign) };
-}
-
 /** The bite's own problem, if it has one: too short, or through the far face. */
 export function checkBite(
   drive: Drive,
@@ -53,10 +43,10 @@ export function checkBite(
   return problem("fastener-breaks-through", at, facts, b.at);
 }
 
-/** The row's middles on the axis, or the problem of too little room. */
-export function rowOn(drive: Drive, a: PlacedMember, b: PlacedMember, seat: Seat, axis: Axis): number[] | Problem {
+/** The row's middles along a direction, or the problem of too little room. */
+export function rowAlong(drive: Drive, a: PlacedMember, b: PlacedMember, seat: Seat, way: Vec3): number[] | Problem {
   const { count, fastener, at } = drive;
-  const { low, high } = seat.room[axis];
+  const { low, high } = reachOf(seat, way);
   const row = fastenerRow(count, low, high, fastener.diameter);
   if (row) return row;
   const most = mostInRow(high - low, fastener.diameter);
@@ -75,24 +65,32 @@ export function checkEdge(drive: Drive, a: PlacedMember, b: PlacedMember, margin
 /** Screws, nails and bolts from a's outer face, dowels half in each, in a row along the longer side of the patch. */
 export function driveStraight(drive: Drive, a: PlacedMember, b: PlacedMember, seat: Seat): readonly Driven[] | Problem {
   const { fastener } = drive;
-  const length = inches(fastener.length);
-  const { through: wood, depth } = depthsAt(a, b, seat);
-  const through = fastener.kind === "dowel" ? Math.min(length / 2, wood) : wood;
-  const into = length - through;
-  const deepEnough = fastener.kind === "bolt" ? depth + forTheNut : 0;
-  const wrong = checkBite(drive, a, b, { through, into, deepEnough, depth });
-  if (wrong) return wrong;
-  const row = rowOn(drive, a, b, seat, seat.long);
-  if (!Array.isArray(row)) return row as Problem;
-  const { low, high } = seat.room[seat.short];
+  const row = rowAlong(drive, a, b, seat, seat.long);
+  if (!isRow(row)) return row;
+  const { low, high } = reachOf(seat, seat.short);
   const edge = checkEdge(drive, a, b, (high - low) / 2);
   if (edge) return edge;
-  const way = unit(seat.axis, seat.sign);
-  return row.map((spot): Driven => {
-    const entry = axes.map((axis) =>
-      axis === seat.axis ? seat.plane : axis === seat.long ? spot : (low + high) / 2,
-    ) as unknown as Vec3;
-    const head = add(entry, times(way, -through));
-    return { fastener, a: a.id, b: b.id, head, way, tip: add(entry, times(way, into)), through, into };
-  });
+
+  const way = seat.normal;
+  const back = times(way, -1);
+  const length = inches(fastener.length);
+  const driven: Driven[] = [];
+  for (const spot of row) {
+    const entry = onSeat(seat, spot, (low + high) / 2);
+    const wood = depthIn(a, entry, back);
+    const depth = depthIn(b, entry, way);
+    const through = fastener.kind === "dowel" ? Math.min(length / 2, wood) : wood;
+    const into = length - through;
+    const deepEnough = fastener.kind === "bolt" ? depth + forTheNut : 0;
+    const wrong = checkBite(drive, a, b, { through, into, deepEnough, depth });
+    if (wrong) return wrong;
+    const head = add(entry, times(back, through));
+    driven.push({ fastener, a: a.id, b: b.id, head, way, tip: add(entry, times(way, into)), through, into });
+  }
+  return driven;
 }
+
+export const isRow = (row: number[] | Problem): row is number[] => Array.isArray(row);
+
+const onSeat = ({ normal, offset, long, short }: Seat, onLong: number, onShort: number): Vec3 =>
+  add(times(normal, offset), add(times(long, onLong), times(short, onShort)));

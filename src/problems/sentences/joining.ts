@@ -71,6 +71,10 @@ export const joiningSentences = {
     says: `the half-lap of ${f.a} and ${f.b} can't be sawn: ${f.a} keeps the front or upper half, but stands on the other side of ${f.b}.`,
     mend: `Change the two names over: \`${f.names[0]} to ${f.names[1]}: half-lap\`, or bring their faces level.`,
   }),
+  "slant-carved": (f: { a: string; b: string; way: string }) => ({
+    says: `${f.a} and ${f.b} don't both lie square, so a ${f.way === "let in" ? "housing" : "half-lap"} of the two can't be worked out.`,
+    mend: "Hold them with fasteners or glue where they touch.",
+  }),
   "let-in-through": (f: { a: string; b: string; width: number; thickness: number }) => ({
     says: `${f.a} stands right across ${f.b}: letting it in would cut the ${said(f.width)} x ${said(f.thickness)} board in two.`,
     mend: "Let the other one in, use a half-lap, or let it in less far.",
