@@ -124,3 +124,50 @@ stand:
     expect(normal).toEqual([Math.SQRT1_2, 0, Math.SQRT1_2].map((v) => expect.closeTo(v, 9)));
   });
 });
+
+describe("a lid of boards on a slope from 10 in front to 16 at the back of a frame 30 deep", () => {
+  const lidded = (front: string) =>
+    placed(`
+overall: 36 x 30 x fit
+sizes:
+  front-height: ${front}
+pieces:
+  board: 1x6
+panels:
+  lid:
+    size: width x fit
+    boards: 5 board, level, from left to right, spread bottom to top
+stand:
+  floor-boards: 2 board, flat, from left to right, bottom at bottom, spread front to back
+  lid: lid, flat, sloping front-height at front to 16 at back, at front, back at back, left at left
+`);
+  const placing = lidded("10");
+  const rise = 6 / 30;
+  const slope = Math.atan(rise);
+
+  test("is (30 - 3/4 sin a) / cos a up the slope, tan a = 6 / 30", () => {
+    const lid = placing.panels.find((p) => p.name === "lid");
+    expect(inches(lid?.height as Length)).toBeCloseTo((30 - 0.75 * Math.sin(slope)) / Math.cos(slope), 9);
+  });
+
+  test("has its underside 10 high at the very front and its top 16 + 3/4 cos a at the back less the lean of its end", () => {
+    const first = member(placing, "lid/boards/1");
+    const last = member(placing, "lid/boards/5");
+    const foot = 0.75 * Math.sin(slope);
+    expect(inches(first.min.y)).toBeCloseTo(0, 9);
+    expect(inches(last.max.y)).toBeCloseTo(30, 9);
+    expect(inches(first.min.z)).toBeCloseTo(10 + foot * rise, 9);
+    expect(inches(last.max.z)).toBeCloseTo(16 + 0.75 * Math.cos(slope), 9);
+    expect(first.slant?.width.map((v) => v)).toEqual(
+      [0, Math.cos(slope), Math.sin(slope)].map((v) => expect.closeTo(v, 9)),
+    );
+  });
+
+  test("follows when the front is 12 high", () => {
+    const flatter = lidded("12");
+    expect(inches(member(flatter, "lid/boards/1").min.z)).toBeCloseTo(
+      12 + 0.75 * Math.sin(Math.atan(4 / 30)) * (4 / 30),
+      9,
+    );
+  });
+});

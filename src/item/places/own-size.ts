@@ -1,5 +1,5 @@
 // A member's own size along an axis, where its board, its typed length or its lean gives it.
-import { exact, type Length, plus, times } from "../../units/length.ts";
+import { exact, inches, type Length, plus, times } from "../../units/length.ts";
 import type { Axis } from "../../units/side.ts";
 import { type Said, sizeOf } from "./interval.ts";
 import { leans } from "./lean.ts";
@@ -7,6 +7,7 @@ import { leanSize } from "./lean-size.ts";
 import type { Places } from "./places.ts";
 import type { One, Reading } from "./target.ts";
 import { clauseOf, type Space, type Thing } from "./thing.ts";
+import { levelRoom, tiltOf } from "./tilt.ts";
 import { ownAxis } from "./turn.ts";
 
 /** In inches; undefined where its ends or the room decide. */
@@ -37,7 +38,11 @@ function panelSize(places: Places, thing: Thing, axis: Axis): Length | undefined
   const own = ownAxis(body.turn, axis);
   const extent = own === "y" ? undefined : own === "x" ? body.panel.width : body.panel.height;
   if (extent?.kind === "fit" && thing.rowAxis !== axis) return undefined;
-  return sizeOf(places.ownBox(body.inner[0] as Space, own));
+  const inner = body.inner[0] as Space;
+  const size = sizeOf(places.ownBox(inner, own));
+  const tilt = tiltOf(places, thing);
+  if (tilt?.along !== axis) return size;
+  return levelRoom(tilt, inches(size), inches(sizeOf(places.bodily(inner, "y"))));
 }
 
 /** The same as something said. */

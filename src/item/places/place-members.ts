@@ -20,12 +20,14 @@ import {
 import { Fault, orFault, orProblem } from "./fault.ts";
 import { findTargets, panelSpaces } from "./find.ts";
 import { halfOf, type Interval, middleOf, sizeOf } from "./interval.ts";
+import { axisVector } from "./lean.ts";
 import { Places } from "./places.ts";
 import { sizesBeforePlacing } from "./sizes.ts";
 import { movedSlant } from "./slant.ts";
 import { sectionNamed, sectionsOf, spacesOf } from "./spaces.ts";
 import type { Target } from "./target.ts";
 import type { Body, Space, Thing } from "./thing.ts";
+import type { Tipped } from "./tilt.ts";
 
 /** All members placed, or every problem that stands in the way. Never throws for what a maker wrote. */
 export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; problems: Problem[] } {
@@ -159,8 +161,8 @@ function placedMember(
   const lie = lieOf(thing, box, whole);
   const space = thing.space;
   const at = thing.line.at;
-  const own = places.slant(thing, target.index);
-  const slant = own && fromOrigin(space.host ? places.slantOutside(space, own) : own, origin);
+  const own = places.slantInItem(thing, target.index);
+  const slant = own && fromOrigin(own, origin);
   return {
     id: memberId(places, target),
     ...(space.kind === "panel" ? { panel: space.key, panelKind: space.panel?.name.text as string } : {}),
@@ -237,6 +239,7 @@ function placedPanel(places: Places, space: Space, origin: Point): Panel {
   if (!host || thing?.body.kind !== "panel") throw new Error(`${space.key} is no panel`);
   const { turn, mirrored, panel } = thing.body;
   const along = (axis: Axis) => places.extent({ thing, index: host.index }, places.item, axis);
+  const tip = places.tip(space);
   const box = shifted({ x: along("x"), y: along("y"), z: along("z") }, origin);
   return {
     name: space.key,
@@ -245,14 +248,25 @@ function placedPanel(places: Places, space: Space, origin: Point): Panel {
     across: turn.x,
     up: turn.z,
     through: turn.y,
-    width: sizeOf(box[turn.x.axis]),
-    height: sizeOf(box[turn.z.axis]),
-    thickness: sizeOf(box[turn.y.axis]),
+    width: sizeOf(places.bodily(space, "x")),
+    height: sizeOf(places.bodily(space, "z")),
+    thickness: sizeOf(places.bodily(space, "y")),
     min: least3(box),
     max: most3(box),
+    ...(tip ? { tipped: tippedFrame(tip, origin) } : {}),
     members: membersOf(places, { thing, index: host.index }).map((t) => memberId(places, t)),
     at: thing.line.at,
   };
+}
+
+function tippedFrame(tip: Tipped, origin: Point): NonNullable<Panel["tipped"]> {
+  const [across, through, up] = (["x", "y", "z"] as const).map((axis) => tip.turn(axisVector(axis))) as [
+    Vec3,
+    Vec3,
+    Vec3,
+  ];
+  const by: Vec3 = [inches(origin.x), inches(origin.y), inches(origin.z)];
+  return { origin: subtract(tip.place([0, 0, 0]), by), across, through, up };
 }
 
 /** Every even gap once for each line, as its panel kind sees it. */

@@ -22,6 +22,7 @@ import type { Sections } from "./spaces.ts";
 import { type Asked, type Value, workLength, workSum } from "./sums.ts";
 import { axisWords, type One, type Reading, type Target } from "./target.ts";
 import { clauseOf, referencesOf, type Space, type Thing } from "./thing.ts";
+import { slopeLength, type Tipped, tiltOf, tipped, tippedBox, tippedSlant } from "./tilt.ts";
 import { ownAxis } from "./turn.ts";
 
 /** A row of like members along one axis: where it starts and ends, and the clear gap between neighbours. */
@@ -101,18 +102,34 @@ export class Places {
   extent({ thing, index }: Target, space: Space, axis: Axis): Interval {
     if (thing.body.kind === "panel") {
       const inner = thing.body.inner[index] as Space;
-      return this.#turned(inner, axis, this.bodily(inner, ownAxis(thing.body.turn, axis)));
+      return this.#turned(inner, axis, (own) => this.bodily(inner, own));
     }
     if (thing.space === space) return this.interval(thing, index, axis);
-    const host = thing.space.host;
-    if (!host) throw new Error(`${thing.key} is spoken of from inside a panel`);
-    const body = host.thing().body;
-    if (body.kind !== "panel") throw new Error(`${host.thing().key} holds things but is no panel`);
-    return this.#turned(thing.space, axis, this.interval(thing, index, ownAxis(body.turn, axis)));
+    if (!thing.space.host) throw new Error(`${thing.key} is spoken of from inside a panel`);
+    return this.#turned(thing.space, axis, (own) => this.interval(thing, index, own));
   }
 
-  /** An interval of a panel's own space as one along an axis of the item. */
-  #turned(inner: Space, axis: Axis, own: Interval): Interval {
+  /** How a tipped panel's space lies in the item; undefined for one that stands or lies square. */
+  tip(inner: Space): Tipped | undefined {
+    const thing = inner.host?.thing();
+    const tilt = thing && tiltOf(this, thing);
+    if (!thing || !tilt) return undefined;
+    const words = `how ${thing.line.name.text} lies on its slope`;
+    return this.answers.ask({ key: `tip ${inner.key}`, words, at: thing.line.at }, () => tipped(this, inner, tilt));
+  }
+
+  /** An interval of a panel's own space as one along an axis of the item; `own` answers for each of the own axes. */
+  #turned(inner: Space, axis: Axis, own: (axis: Axis) => Interval): Interval {
+    const thing = inner.host?.thing();
+    if (thing?.body.kind !== "panel") throw new Error(`${inner.key} is no panel`);
+    const tilt = tiltOf(this, thing);
+    if (tilt && (axis === "z" || axis === tilt.along)) {
+      return tippedBox(this.tip(inner) as Tipped, { x: own("x"), y: own("y"), z: own("z") }, axis);
+    }
+    return this.#moved(inner, axis, own(ownAxis(thing.body.turn, axis)));
+  }
+
+  #moved(inner: Space, axis: Axis, own: Interval): Interval {
     const { offset, sign } = this.offset(inner, axis);
     return sign === 1
       ? { lo: plus(offset, own.lo), hi: plus(offset, own.hi) }
@@ -188,7 +205,10 @@ export class Places {
       if (body.kind !== "panel") throw new Error(`${thing.key} is no panel`);
       const along = body.turn[axis].axis;
       const said = workedOut(saidOrUsual(this, firstOf(thing), along));
-      return { lo: zero, hi: sizeOf(settleThing(thing, along, said)) };
+      const room = sizeOf(settleThing(thing, along, said));
+      const tilt = tiltOf(this, thing);
+      if (tilt?.along !== along) return { lo: zero, hi: room };
+      return { lo: zero, hi: slopeLength(tilt, inches(room), inches(sizeOf(this.bodily(space, "y")))) };
     });
   }
 
@@ -323,6 +343,8 @@ export class Places {
 
   /** A slant told in a panel's space, as one in the item. */
   slantOutside(inner: Space, slant: Slant): Slant {
+    const tip = this.tip(inner);
+    if (tip) return movedSlant(slant, tip.turn, tip.place);
     const body = inner.host?.thing().body;
     if (body?.kind !== "panel") throw new Error(`${inner.key} is no panel`);
     const moves = axes.map((axis) => ({ own: ownAxis(body.turn, axis), ...this.offset(inner, axis) }));
@@ -332,8 +354,20 @@ export class Places {
     return movedSlant(slant, turn, place);
   }
 
+  /** The slant of a member in the item: its own, or that of the slope its panel lies on. */
+  slantInItem(thing: Thing, index: number): Slant | undefined {
+    const own = this.slant(thing, index);
+    if (own) return thing.space.host ? this.slantOutside(thing.space, own) : own;
+    const tip = this.tip(thing.space);
+    if (!tip || thing.body.kind === "panel") return undefined;
+    const [x, y, z] = axes.map((axis) => this.interval(thing, index, axis)) as [Interval, Interval, Interval];
+    return tippedSlant(tip, { x, y, z }, thing.body.lay);
+  }
+
   #settled(one: One, axis: Axis): Interval {
     const { thing } = one;
+    const tilt = thing.body.kind === "panel" && axis === "z" ? tiltOf(this, thing) : undefined;
+    if (tilt) return this.extent(one, thing.space, "z");
     const said = workedOut(saidOrUsual(this, one, axis));
     const body = thing.body;
     const size: Said[] = sizeSaid(this, one, axis);

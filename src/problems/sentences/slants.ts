@@ -60,4 +60,11 @@ export const slantSentences = {
     expected: f.inward ? "`touching at top`" : "`touching at bottom`",
     mend: "Turn the lean round or name the other end.",
   }),
+  "slopes-nowhere": (f: { name: string; fromSide: string; toSide: string; isFlat: boolean }) => ({
+    says: f.isFlat
+      ? `"${f.name}" can't slope from ${f.fromSide} to ${f.toSide}: those are no two opposite sides.`
+      : `"${f.name}" stands up, so it can't lie on a slope.`,
+    expected: f.isFlat ? "front and back, or left and right" : "`flat`",
+    mend: "Give one height at each of two opposite sides, and lay the panel flat.",
+  }),
 } satisfies Record<string, (facts: never) => Sentence>;
