@@ -13,6 +13,7 @@ declare module "@11ty/eleventy" {
       },
     ): void;
     addTemplate(virtualPath: string, content: string, data: object): void;
+    setServerOptions(options: { readonly messageOnStart: () => string }): void;
     addWatchTarget(path: string, options: { resetConfig: boolean }): void;
   }
   export default class Eleventy {

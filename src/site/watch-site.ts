@@ -19,6 +19,9 @@ import { forgetOldRecipes } from "./work-recipe.ts";
 import { copyAssets } from "./write-site.ts";
 import { WrongCall } from "./wrong-call.ts";
 
+/** The server's own greeting is left out. One object for good: the server starts anew where its options change. */
+const serverOptions = { messageOnStart: () => "" };
+
 /** Runs until it is stopped; answers with the exit code. */
 export async function watchSite(folder: string, port: number): Promise<number> {
   if (!isFolder(folder)) throw new WrongCall(`there is no content folder ${startOf(folder).file}`);
@@ -32,6 +35,7 @@ export async function watchSite(folder: string, port: number): Promise<number> {
     config: (user) => {
       addPages(user, live.make());
       user.addWatchTarget(folder, { resetConfig: true });
+      user.setServerOptions(serverOptions);
     },
   });
   eleventy.disableLogger();
