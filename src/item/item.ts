@@ -19,8 +19,7 @@ export type Lie = { readonly length: Axis; readonly width: Axis; readonly thickn
 export type WorkedCut = {
   readonly at: Place;
   readonly why: "cut" | "join";
-} & /** `axis` is the member's own axis that the hole runs along; `from` its mouth: the low or the high end of that axis. */
-(
+} /** `axis` is the member's own axis that the hole runs along; `from` its mouth: the low or the high end of that axis. */ & (
   | {
       readonly kind: "hole";
       readonly across: number;
@@ -114,7 +113,9 @@ export type Panel = {
   readonly across: Heading;
   readonly up: Heading;
   readonly through: Heading;
-  /** Its own box: width across, height up, thickness through, and its least corner in item space. */
+  /** Only of a panel on a slope: where its own 0 lies and its own directions run in the item; the headings are the nearest. */
+  readonly tipped?: { readonly origin: Vec3; readonly across: Vec3; readonly through: Vec3; readonly up: Vec3 };
+  /** Its own sizes: width across, height up, thickness through, and its box in item space. */
   readonly width: Length;
   readonly height: Length;
   readonly thickness: Length;
