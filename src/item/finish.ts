@@ -10,10 +10,10 @@ import { byLine } from "./joins/held-together.ts";
 import type { PlacedMember, Placing } from "./placed.ts";
 
 /** One line of coats with the members it covers. */
-export type Coated = { readonly finish: Finish; readonly coats: number; readonly members: readonly string[] };
+type Coated = { readonly finish: Finish; readonly coats: number; readonly members: readonly string[] };
 
 /** A scheme worked out. */
-export type Scheme = { readonly name: string; readonly slug: string; readonly coated: readonly Coated[] };
+type Scheme = { readonly name: string; readonly slug: string; readonly coated: readonly Coated[] };
 
 /** Every scheme of the recipe, whether offered or not, so that all their problems are told. */
 export function schemesOf(

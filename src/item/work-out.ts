@@ -26,7 +26,7 @@ import { weigh } from "./weight.ts";
 /** As most tapes are divided; a shop may say otherwise. */
 const sixteenths: Division = { unit: "in", per: 16 };
 
-export type WorkedOut = { readonly item?: Item; readonly problems: readonly Problem[] };
+type WorkedOut = { readonly item?: Item; readonly problems: readonly Problem[] };
 
 /**
  * The item in the variant of this slug, or in the standard one. All problems are told at once, in reading order; there is no item
@@ -40,7 +40,7 @@ export function workOut(recipe: Recipe, yard: Yard, variantSlug?: string, divisi
 }
 
 /** The same from members that are already in place. */
-export function workPlaced(
+function workPlaced(
   recipe: Recipe,
   yard: Yard,
   placing: Placing,

@@ -1,18 +1,18 @@
 // The spots of a cut -> where it starts along each of the board's own axes that it has to be placed on.
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { Cut, Spot } from "../../recipe/recipe.ts";
-import { inches } from "../../units/length.ts";
 import type { Axis } from "../../units/side.ts";
 import { type OwnAxis, ownAlong, ownEntry, ownSize } from "../frame.ts";
 import type { Panel } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { headingOf, ownSideOf } from "../sides.ts";
+import { cutLength } from "./cut-length.ts";
 
 /** The room a cut takes along an axis; nothing for a hole, which is placed by its centre. */
 export type Room = { readonly axis: OwnAxis; readonly extent: number };
 
 /** Least coordinate of the cut along each axis, one for each time it is made. */
-export type Spotted = ReadonlyMap<OwnAxis, readonly number[]>;
+type Spotted = ReadonlyMap<OwnAxis, readonly number[]>;
 
 /** Works out every spot on this member, or tells what is missing, said twice or of no use. */
 export function spotsOf(
@@ -44,7 +44,7 @@ export function spotsOf(
       for (const axis of axes) put(spot, axis, middle);
       continue;
     }
-    const distance = spot.kind === "at" ? 0 : lengthOf(spot, placing);
+    const distance = spot.kind === "at" ? 0 : cutLength(spot.distance, placing);
     if (typeof distance !== "number") {
       problems.push(distance);
       continue;
@@ -69,14 +69,6 @@ const edgeAxis = (rooms: readonly Room[]): OwnAxis => (rooms.some((r) => r.axis 
 
 const spaceAxis = (axis: Axis, panel: Panel | undefined): Axis =>
   headingOf(axis === "x" ? "right" : axis === "y" ? "back" : "top", panel).axis;
-
-function lengthOf(spot: Spot & { kind: "in from" }, placing: Placing): number | Problem {
-  const worked = placing.work(spot.distance, undefined);
-  if ("code" in worked) return worked;
-  if (worked.kind !== "length")
-    return problem("wants-a-length", spot.distance.at, { is: worked.kind === "angle" ? "an angle" : "a plain number" });
-  return inches(worked.value);
-}
 
 function spotWords(spot: Spot): string {
   if (spot.kind === "centred") return "centred";

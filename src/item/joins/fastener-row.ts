@@ -10,7 +10,7 @@ const endDistance = 10;
 export const leastMargin = 1.5;
 
 /** Least between two in a row, in diameters: the closest rows of predrilled holes (NDS Commentary). */
-export const leastSpacing = 3;
+const leastSpacing = 3;
 
 /**
  * Middles of `count` fasteners between low and high: evenly spaced, the outer ones at the end distance, or each in the

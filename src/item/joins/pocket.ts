@@ -11,7 +11,7 @@ import { forward, reachOf, type Seat } from "./seat.ts";
 import { checkBite, checkEdge, type Drive, isRow, rowAlong } from "./straight.ts";
 
 /** Degrees between the screw and the face the pocket is in; common practice, no source. */
-export const pocketAngle = 15;
+const pocketAngle = 15;
 const radians = (pocketAngle * Math.PI) / 180;
 
 /**
