@@ -77,6 +77,9 @@ function statedAs(text: string): number {
   return inches(length.value);
 }
 
+/** Decimals a stated figure holds for: as many as are written, or to the last bit where it is a fraction. */
+const digitsOf = (text: string): number => /\.(\d+)/.exec(text)?.[1]?.length ?? 9;
+
 describe.each(pages)("guide page $name", ({ name, text }) => {
   const examples = examplesIn(text);
 
@@ -102,8 +105,8 @@ describe.each(pages)("guide page $name", ({ name, text }) => {
       const worked = answers(item, rows.length * 2);
       expect(worked).toHaveLength(rows.length * 2);
       for (const [i, { comesTo }] of rows.entries()) {
-        expect(worked[2 * i]).toBeCloseTo(statedAs(comesTo), 9);
-        expect(worked[2 * i + 1]).toBeCloseTo(statedAs(comesTo), 9);
+        expect(worked[2 * i]).toBeCloseTo(statedAs(comesTo), digitsOf(comesTo));
+        expect(worked[2 * i + 1]).toBeCloseTo(statedAs(comesTo), digitsOf(comesTo));
       }
     });
   }
@@ -127,13 +130,13 @@ describe("the guide as a whole", () => {
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 
   it("names every element of the language with its sentence", () => {
-    const page = text("15-every-element.md");
+    const page = text("16-every-element.md");
     const rows = forms.map(({ form, means, example }) => `| ${inTable(form)} | ${means} | ${inTable(example)} |`);
     expect(rows.filter((row) => !page.includes(row))).toEqual([]);
   });
 
   it("names no clause that isn't in the language", () => {
-    const sections = text("15-every-element.md").split("\n## ");
+    const sections = text("16-every-element.md").split("\n## ");
     const clauses = sections.filter((section) => section.startsWith("Clauses")).join("\n");
     const written = [...clauses.matchAll(/^\| `([^`]+)` \|/gm)].map(([, form = ""]) => form.replaceAll("\\|", "|"));
     const known = clauseForms.map(({ form }) => form);
