@@ -16,10 +16,7 @@ export function checkClaims(claims: readonly Claim[], measured: Measured, divisi
   return claims.flatMap((claim): Problem[] => {
     const come = figureOf(claim.what, undefined, measured);
     if ("code" in come) return [come];
-    const said: Figure | Problem =
-      claim.value.kind === "pounds"
-        ? { kind: "weight", pounds: claim.value.value.valueOf() }
-        : figureOf(claim.value, undefined, measured);
+    const said = statedFigure(claim.value, come.kind, measured);
     if ("code" in said) return [said];
     const facts = { claim: claim.text, said: print(said, division), come: print(come, division) };
     if (said.kind !== come.kind)
@@ -30,6 +27,13 @@ export function checkClaims(claims: readonly Claim[], measured: Measured, divisi
     const from = comesFrom(claim.what, measured);
     return [problem("claim-false", claim.at, { ...facts, from: from.words }, from.at)];
   });
+}
+
+/** A number without a unit states a count where a count is claimed, inches elsewhere. */
+function statedFigure(value: Claim["value"], as: Figure["kind"], measured: Measured): Figure | Problem {
+  if (value.kind === "pounds") return { kind: "weight", pounds: value.value.valueOf() };
+  if (as === "number" && value.kind === "length" && value.bare) return { kind: "number", value: value.value.valueOf() };
+  return figureOf(value, undefined, measured);
 }
 
 function isTrue(said: Figure, come: Figure, division: Division): boolean {

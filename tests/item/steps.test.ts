@@ -125,6 +125,11 @@ describe("claims", () => {
     expect(problems[0]?.says).toBe('"height: 11" isn\'t true: it comes to 10 5/8", from front-face/legs/1 and ties/1.');
   });
 
+  test("a count is stated as a plain number: 2 ties", () => {
+    expect(told(claims("  count of ties: 2"), body())).toEqual([]);
+    expect(told(claims("  count of ties: 3"), body())[0]).toMatch(/^claim-false .*: it comes to 2, from ties\.$/);
+  });
+
   test("a weight is compared as it is printed, to a tenth of a pound", () => {
     const item = worked(plain, body());
     const tenth = Math.round(item.weight * 10) / 10;
