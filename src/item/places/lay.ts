@@ -5,11 +5,15 @@ import { type Axis, axes, axisOf } from "../../units/side.ts";
 import { Fault } from "./fault.ts";
 import { clauseOf, clausesOf, type Lay, type Space, type Thing } from "./thing.ts";
 
-/** The axis of the first side a sum names, if it names one. */
+const sizeAxes: Readonly<Record<string, Axis>> = { width: "x", depth: "y", height: "z" };
+
+/** The axis of the first side a sum names, or of the first overall size. */
 export function axisNamed(sum: Sum): Axis | undefined {
   switch (sum.kind) {
     case "line":
       return sum.side === "middle" ? undefined : axisOf[sum.side];
+    case "size":
+      return sizeAxes[sum.name];
     case "plus":
     case "minus":
       return axisNamed(sum.left) ?? axisNamed(sum.right);
@@ -40,11 +44,13 @@ function rowSeen(space: Space, reference: Reference): Axis | undefined {
   return found.panel.body.turn[row].axis;
 }
 
-/** The axis through a panel (or through the panel that a thing belongs to), as seen from the item. */
+/** The level axis through a wall of the item: a panel, a board of a panel, or a loose board that doesn't lie flat. */
 function throughSeen(space: Space, reference: Reference): Axis | undefined {
   const found = thingNamed(space, reference);
-  const panel = found?.panel ?? found?.thing;
-  return panel?.body.kind === "panel" ? panel.body.turn.y.axis : undefined;
+  const wall = found?.panel ?? found?.thing;
+  if (!wall || space.kind !== "item") return undefined;
+  const axis = wall.body.kind === "panel" ? wall.body.turn.y.axis : wall.body.lay.thickness;
+  return axis === "z" ? undefined : axis;
 }
 
 /** The axis along which two named things (or the two of one thing) stand apart, as far as words alone tell. */

@@ -83,7 +83,8 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
           .flatMap((target) => membersOf(places, target))
           .flatMap((target) => byId.get(memberId(places, target)) ?? []),
       ),
-    work: (sum, within) => orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0 })),
+    work: (sum, within) =>
+      orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0, anywhere: true })),
     turned: (member) => (member.panel === undefined ? undefined : panelOf.get(member.panel)),
   };
   return { placing, problems };

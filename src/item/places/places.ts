@@ -9,7 +9,9 @@ import { evenGap, fewestForGap } from "../../units/spacing.ts";
 import type { Slant } from "../placed.ts";
 import type { Answers } from "./ask.ts";
 import { Fault } from "./fault.ts";
+import { findTargets } from "./find.ts";
 import { type Interval, middleOf, type Said, settle, sizeOf } from "./interval.ts";
+import { thingNamed } from "./lay.ts";
 import { entry } from "./lean.ts";
 import { meant, resolve } from "./meant.ts";
 import { measureOf } from "./measures.ts";
@@ -86,7 +88,11 @@ export class Places {
       throw new Fault(problem("line-lies-across", sum.at, { side: sum.side, wanted: axisWords[reading.axis] }));
     }
     if (!sum.of) return isFar(sum.side as Side) ? this.far(reading.space, own) : this.near(reading.space, own);
-    const box = this.box(resolve(this, sum.of, reading.space, reading.set), reading.space, own);
+    const targets =
+      reading.anywhere && !thingNamed(reading.space, sum.of)
+        ? findTargets(this, sum.of, undefined)
+        : resolve(this, sum.of, reading.space, reading.set);
+    const box = this.box(targets, reading.space, own);
     return sum.side === "middle" ? middleOf(box) : isFar(sum.side) ? box.hi : box.lo;
   }
 
@@ -228,9 +234,18 @@ export class Places {
       const size = ownSize(this, firstOf(thing), axis) as Length;
       const ends = clauseOf(thing.line, "end gaps") !== undefined;
       const count = fewestForGap(sizeOf(room.interval), size, widest, ends);
-      if (count === undefined) throw rowTooTight(thing, room.interval, 1, size);
+      if (count === undefined) throw this.#noCountFits(thing, sizeOf(room.interval), size, widest, ends);
       return count;
     });
+  }
+
+  /** As many as fit leave wider gaps, and one more has no room. */
+  #noCountFits(thing: Thing, room: Length, size: Length, widest: Length, ends: boolean): Fault {
+    const fit = Math.floor(inches(room) / inches(size) + 1e-9);
+    const gap = fit < 1 ? undefined : evenGap(room, times(size, exact(fit)), fit, ends);
+    const clause = clauseOf(thing.line, "gaps at most");
+    const facts = { name: thing.line.name.text, room, size, widest, fit, gap };
+    return new Fault(problem("no-count-fits", clause?.at ?? thing.line.at, facts));
   }
 
   /** All members of a thing, over all its sets. */

@@ -9,7 +9,13 @@ export type Target = { readonly thing: Thing; readonly index: number };
 export type One = Target & { readonly set: number; readonly k: number };
 
 /** Where a sum or a reference is read: the space, the axis it must lie along, and which set of an `each` line. */
-export type Reading = { readonly space: Space; readonly axis: Axis | undefined; readonly set: number };
+export type Reading = {
+  readonly space: Space;
+  readonly axis: Axis | undefined;
+  readonly set: number;
+  /** In prose and claims names are read over the whole recipe. */
+  readonly anywhere?: boolean;
+};
 
 export const axisWords: Readonly<Record<Axis, string>> = {
   x: "from left to right",

@@ -174,6 +174,20 @@ export const itemSentences = {
     expected: `at most ${said(f.room)}`,
     mend: "Use fewer, rip them narrower, or widen the room.",
   }),
+  "no-count-fits": (f: {
+    name: string;
+    room: Length;
+    size: Length;
+    widest: Length;
+    fit: number;
+    gap: Length | undefined;
+  }) => ({
+    says:
+      f.fit < 1
+        ? `not even one of "${f.name}" at ${said(f.size)} fits into ${said(f.room)}.`
+        : `no number of "${f.name}" at ${said(f.size)} keeps the gaps at ${said(f.widest)} in ${said(f.room)}: ${f.fit} ${f.gap === undefined ? "leave the room open" : `leave gaps of ${said(f.gap)}`}, and ${f.fit + 1} don't fit.`,
+    mend: "Allow a wider gap, or rip them to another width.",
+  }),
   "said-twice": (f: {
     name: string;
     along: string;
