@@ -27,14 +27,36 @@ export type WorkedCut = {
       readonly at3: Vec3;
       readonly deep?: number;
       readonly from: "low" | "high";
+      /** A cone this wide at its mouth for a screw's head; it is sunk by eye and not taken off the solid. */
+      readonly countersink?: number;
     }
   /** A box taken out: notches, laps, half-laps, housings. */
   | {
       readonly kind: "box";
-      readonly name: "notch" | "lap" | "half-lap" | "housing";
+      readonly name: "notch" | "lap" | "half-lap" | "housing" | "rabbet" | "dado" | "groove" | "recess";
       readonly min: Vec3;
       readonly max: Vec3;
     }
+  /** A box with round corners as seen along `axis`. */
+  | {
+      readonly kind: "pocket";
+      readonly name: "slot" | "opening";
+      readonly axis: "length" | "width" | "thickness";
+      readonly min: Vec3;
+      readonly max: Vec3;
+      readonly radius: number;
+    }
+  /** Corners of the wide side rounded: each at the low (0) or high (1) end of the length and of the width; seen along `axis`. */
+  | {
+      readonly kind: "corners";
+      readonly axis: "width" | "thickness";
+      readonly radius: number;
+      readonly corners: readonly (readonly [0 | 1, 0 | 1])[];
+    }
+  /** All arrises broken by hand: under a thousandth of the wood, so it is told but not taken off the solid. */
+  | { readonly kind: "eased"; readonly radius: number }
+  /** What lies on the normal's side of this plane is sawn off: normal . p = offset. */
+  | { readonly kind: "slope"; readonly normal: Vec3; readonly offset: number }
 );
 
 /** A kind of part cut from a board: like members share one mark; mirrored ones have the same letter, told apart by hand. */
@@ -74,6 +96,9 @@ export type Member = {
   /** The panel instance it belongs to ("front-face"), its panel kind ("face"), its line's name and its number. */
   readonly panel?: string;
   readonly panelKind?: string;
+  /** The assembly it belongs to, and that assembly's kind. */
+  readonly assembly?: string;
+  readonly assemblyKind?: string;
   readonly group: string;
   readonly number: number;
   /** Name under `pieces:`. */

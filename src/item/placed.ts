@@ -12,6 +12,9 @@ export type PlacedMember = {
   readonly id: string;
   readonly panel?: string;
   readonly panelKind?: string;
+  /** The assembly it belongs to, and that assembly's kind. */
+  readonly assembly?: string;
+  readonly assemblyKind?: string;
   readonly group: string;
   readonly number: number;
   readonly pieceKind: string;
@@ -51,6 +54,8 @@ export type Within = { readonly panelKind: string } | undefined;
 export type Placing = {
   readonly members: readonly PlacedMember[];
   readonly panels: readonly Panel[];
+  /** Assemblies in space; their across, through and up are those of the space their lines are written in. */
+  readonly assemblies: readonly Panel[];
   readonly fittings: readonly PlacedFitting[];
   readonly overall: Item["overall"];
   readonly gaps: Item["gaps"];

@@ -6,8 +6,14 @@ import type { Join, Panel, WorkedSection, WorkedStep } from "./item.ts";
 import { byLine } from "./joins/held-together.ts";
 import type { PlacedMember, Within } from "./placed.ts";
 
-/** What has been put in place so far, by the reference that did it: on the bench, and in the item. */
-type Log = { readonly bench: Map<string, Reference>; readonly item: Map<string, Reference> };
+/** A panel or an assembly that a section makes. */
+type Kit = Pick<Panel, "name" | "kind" | "members" | "at">;
+
+/** What has been put in place so far, by the reference that did it. */
+type Put = Map<string, Reference>;
+
+/** Of each kind made on the bench, and of the item. A member of a panel in an assembly is put in place on each level. */
+type Log = { readonly made: Map<string, Put>; readonly item: Put };
 
 /** Sections in order. Every member is named once; those of a panel in the section that makes it, the panel where it is stood. */
 export function workSections(
@@ -16,20 +22,17 @@ export function workSections(
   measured: Measured,
 ): { sections: WorkedSection[]; problems: Problem[] } {
   const problems: Problem[] = [];
-  const log: Log = { bench: new Map(), item: new Map() };
-  const made = panelsMade(recipe, measured, problems);
-  const onBench = new Set([...made.values()].flatMap((panels) => panels.flatMap((p) => p.members)));
+  const made = kitsMade(recipe, measured, problems);
+  const log: Log = { made: new Map([...made.values()].flat().map((kit) => [kit.kind, new Map()])), item: new Map() };
   const closed = new Set<Join>();
   const sections = recipe.sections.map((section): WorkedSection => {
-    const panels = made.get(section);
+    const kits = made.get(section);
     const prose = (p: BodySection["heading"]) => workProse(p, within(section), measured, problems);
+    const place = kits ? putInto(log, section) : log.item;
+    const own = new Set(kits?.[0]?.members ?? measured.placing.members.map((m) => m.id));
     const steps = section.steps.map((step): WorkedStep => {
-      const adds = panels
-        ? addsOnBench(step, panels, section, measured, log, problems)
-        : addsToItem(step, onBench, measured, log, recipe, problems);
-      const own = new Set(panels?.[0]?.members ?? measured.placing.members.map((m) => m.id));
+      const adds = addsOf(step, kits, section, { measured, log, made, recipe }, problems);
       const shown = adds.filter((id) => own.has(id));
-      const place = panels ? log.bench : log.item;
       const there = [...place.keys()].filter((id) => own.has(id) && !adds.includes(id));
       const now = new Set([...there, ...shown]);
       const closing = joins.filter((j) => !closed.has(j) && now.has(j.a) && now.has(j.b));
@@ -46,46 +49,46 @@ export function workSections(
         cautions: step.cautions.map(prose),
       };
     });
-    // The like panels of this section are screwed together in the same steps; only the first of them is shown.
-    const built = new Set(panels?.flatMap((p) => p.members));
-    for (const join of joins) if (built.has(join.a) && built.has(join.b)) closed.add(join);
+    // The like kits of this section are put together in the same steps; only the first of them is shown.
+    for (const kit of kits ?? []) {
+      const ids = new Set(kit.members);
+      for (const join of joins) if (ids.has(join.a) && ids.has(join.b)) closed.add(join);
+    }
     return {
       heading: prose(section.heading),
-      ...(section.makes && panels
+      ...(section.makes && kits
         ? {
-            makes: {
-              kind: section.makes.panel.text,
-              panels: panels.map((p) => p.name),
-              times: section.makes.times,
-            },
+            makes: { kind: section.makes.panel.text, panels: kits.map((p) => p.name), times: section.makes.times },
           }
         : {}),
       steps,
       notes: section.notes.map(prose),
     };
   });
-  problems.push(...checkAllNamed(recipe, measured.placing.members, onBench, log, made));
+  problems.push(...checkAllNamed(recipe, measured.placing.members, log, made));
   return { sections, problems };
 }
 
+const putInto = (log: Log, section: BodySection): Put => log.made.get(section.makes?.panel.text ?? "") ?? new Map();
+
+/** The kinds a member belongs to that a section makes, the innermost first. */
+const kindsOf = (member: PlacedMember, log: Log): string[] =>
+  [member.panelKind, member.assemblyKind].filter((kind): kind is string => kind !== undefined && log.made.has(kind));
+
 const within = (section: BodySection): Within => section.makes && { panelKind: section.makes.panel.text };
 
-/** The panels that each section makes, in the order in which they stand; the counts must come to those that stand. */
-function panelsMade(
-  recipe: Recipe,
-  measured: Measured,
-  problems: Problem[],
-): ReadonlyMap<BodySection, readonly Panel[]> {
-  const made = new Map<BodySection, readonly Panel[]>();
+/** The panels and assemblies that each section makes, in the order in which they stand; the counts must come to those that stand. */
+function kitsMade(recipe: Recipe, measured: Measured, problems: Problem[]): ReadonlyMap<BodySection, readonly Kit[]> {
+  const made = new Map<BodySection, readonly Kit[]>();
   const taken = new Map<string, number>();
-  const { panels } = measured.placing;
+  const kits = [...measured.placing.panels, ...measured.placing.assemblies];
   for (const section of recipe.sections) {
     if (!section.makes) continue;
     const { panel, times, at } = section.makes;
     const from = taken.get(panel.text) ?? 0;
     taken.set(panel.text, from + times);
-    made.set(section, panels.filter((p) => p.kind === panel.text).slice(from, from + times));
-    const stand = panels.filter((p) => p.kind === panel.text);
+    const stand = kits.filter((p) => p.kind === panel.text);
+    made.set(section, stand.slice(from, from + times));
     const later = recipe.sections.slice(recipe.sections.indexOf(section) + 1);
     const isLast = !later.some((s) => s.makes?.panel.text === panel.text);
     if (!isLast || from + times === stand.length) continue;
@@ -95,70 +98,64 @@ function panelsMade(
   return made;
 }
 
-function addsOnBench(
+type Making = {
+  readonly measured: Measured;
+  readonly log: Log;
+  readonly made: ReadonlyMap<BodySection, readonly Kit[]>;
+  readonly recipe: Recipe;
+};
+
+/** What a step puts in place: members of the kits its section makes, or of the item. */
+function addsOf(
   step: BodyStep,
-  panels: readonly Panel[],
+  kits: readonly Kit[] | undefined,
   section: BodySection,
-  { placing }: Measured,
-  { bench }: Log,
+  { measured, log, made, recipe }: Making,
   problems: Problem[],
 ): string[] {
-  const mine = new Set(panels.flatMap((p) => p.members));
+  const { placing } = measured;
+  const mine = kits && new Set(kits.flatMap((p) => p.members));
+  const place = kits ? putInto(log, section) : log.item;
+  const kind = section.makes?.panel.text;
+  const inner = [...made.values()].flat().filter((kit) => kit.kind !== kind);
   return step.adds.flatMap((reference) => {
+    // A fitting may be named too; it is no board, so it adds nothing to the picture's boards.
+    const isFitting = recipe.fittings.some((line) => line.name.text === reference.names[0]?.text);
+    if (!kits && isFitting && reference.names.length === 1) return [];
     const found = placing.find(reference, within(section));
     if ("code" in found) {
       problems.push(found);
       return [];
     }
-    const kind = section.makes?.panel.text ?? "";
-    const strange = found.filter((m) => m.panelKind !== kind);
-    if (strange.length > 0 || found.length === 0) {
+    const strange = kind === undefined ? [] : found.filter((m) => m.panelKind !== kind && m.assemblyKind !== kind);
+    if (kind !== undefined && (strange.length > 0 || found.length === 0)) {
       const facts = { what: reference.text, panel: kind, members: strange.map((m) => m.id) };
       problems.push(problem("not-of-panel", reference.at, facts, strange[0]?.at));
     }
-    return put(
-      found.filter((m) => mine.has(m.id)),
-      reference,
-      bench,
-      problems,
-    );
-  });
-}
-
-function addsToItem(
-  step: BodyStep,
-  onBench: ReadonlySet<string>,
-  { placing }: Measured,
-  log: Log,
-  recipe: Recipe,
-  problems: Problem[],
-): string[] {
-  return step.adds.flatMap((reference) => {
-    // A fitting may be named too; it is no board, so it adds nothing to the picture's boards.
-    if (recipe.fittings.some((line) => reference.names.length === 1 && line.name.text === reference.names[0]?.text))
-      return [];
-    const found = placing.find(reference, undefined);
-    if ("code" in found) {
-      problems.push(found);
-      return [];
+    // What was made in a section of its own is stood as a whole; naming a part of it names that part twice.
+    const ids = new Set(found.map((m) => m.id));
+    const parts = found.filter((m) => {
+      const around = inner.filter((kit) => kit.members.includes(m.id) && !isAround(kit, mine));
+      return around.some((kit) => !kit.members.every((id) => ids.has(id)));
+    });
+    for (const part of parts.slice(0, 1)) {
+      const before = kindsOf(part, log)
+        .map((k) => log.made.get(k))
+        .find((put) => put?.has(part.id));
+      problems.push(...twice(parts, reference, before ?? new Map()));
     }
-    // A panel made on the bench is stood as a whole; naming a part of it names that part twice.
-    const parts = found.filter((m) => onBench.has(m.id) && !isWhole(m, found, placing.panels));
-    problems.push(...twice(parts, reference, log.bench));
     return put(
-      found.filter((m) => !parts.includes(m)),
+      found.filter((m) => !parts.includes(m) && (!mine || mine.has(m.id))),
       reference,
-      log.item,
+      place,
       problems,
     );
   });
 }
 
-function isWhole(member: PlacedMember, found: readonly PlacedMember[], panels: readonly Panel[]): boolean {
-  const ids = new Set(found.map((m) => m.id));
-  const panel = panels.find((p) => p.name === member.panel);
-  return panel?.members.every((id) => ids.has(id)) ?? false;
-}
+/** Whether a kit is more than what this section makes: an assembly around the panel that is being made. */
+const isAround = (kit: Kit, mine: ReadonlySet<string> | undefined): boolean =>
+  mine !== undefined && !kit.members.every((id) => mine.has(id));
 
 /** Writes down what is put in place now and tells what already was. */
 function put(
@@ -188,36 +185,44 @@ function twice(
 function checkAllNamed(
   recipe: Recipe,
   members: readonly PlacedMember[],
-  onBench: ReadonlySet<string>,
   log: Log,
-  made: ReadonlyMap<BodySection, readonly Panel[]>,
+  made: ReadonlyMap<BodySection, readonly Kit[]>,
 ): Problem[] {
   if (recipe.sections.every((section) => section.steps.length === 0)) {
     return [problem("no-steps", recipe.overall.at, { count: members.length })];
   }
   const problems: Problem[] = [];
-  // Members of like panels fail together; they are told for the first panel only.
-  const unmade = members.filter((m) => onBench.has(m.id) && !log.bench.has(m.id));
-  for (const line of byLine(unmade)) {
-    const first = line[0] as PlacedMember;
-    const ids = line.filter((m) => m.panel === first.panel).map((m) => m.id);
-    const section = [...made].find(([, panels]) => panels.some((p) => p.name === first.panel))?.[0];
-    problems.push(problem("in-no-step", first.at, { members: ids, makes: first.panelKind }, section?.makes?.at));
-  }
-  const unset = members.filter((m) => !log.item.has(m.id));
-  const panels = new Map<string, PlacedMember[]>();
-  for (const m of unset.filter((u) => onBench.has(u.id))) {
-    const panel = m.panel ?? "";
-    panels.set(panel, [...(panels.get(panel) ?? []), m]);
-  }
-  for (const [section, of] of made) {
-    for (const panel of of) {
-      if (panels.has(panel.name)) {
-        problems.push(problem("panel-not-stood", panel.at, { panel: panel.name, kind: panel.kind }, section.makes?.at));
-      }
+  const makers = [...made];
+  // Members of like kits fail together; they are told for the first of them only. In a level around a kit, the whole kit
+  // is missing or none of it.
+  for (const [kind, done] of log.made) {
+    const [section, kits = []] = makers.find(([, all]) => all.some((kit) => kit.kind === kind)) ?? [];
+    const own = new Set(kits[0]?.members);
+    const unmade = members.filter((m) => own.has(m.id) && !done.has(m.id));
+    const innerKits = makers
+      .flatMap(([, all]) => all)
+      .filter((kit) => kit.kind !== kind && kit.members.every((id) => own.has(id)));
+    for (const kit of innerKits) {
+      if (!unmade.some((m) => kit.members.includes(m.id))) continue;
+      problems.push(problem("panel-not-stood", kit.at, { panel: kit.name, kind: kit.kind }, section?.makes?.at));
+    }
+    const inKits = new Set(innerKits.flatMap((kit) => kit.members));
+    for (const line of byLine(unmade.filter((m) => !inKits.has(m.id)))) {
+      const first = line[0] as PlacedMember;
+      problems.push(
+        problem("in-no-step", first.at, { members: line.map((m) => m.id), makes: kind }, section?.makes?.at),
+      );
     }
   }
-  for (const line of byLine(unset.filter((u) => !onBench.has(u.id)))) {
+  const unset = members.filter((m) => !log.item.has(m.id));
+  const outer = (m: PlacedMember) => kindsOf(m, log).at(-1);
+  for (const [section, kits] of makers) {
+    for (const kit of kits) {
+      if (!unset.some((m) => outer(m) === kit.kind && kit.members.includes(m.id))) continue;
+      problems.push(problem("panel-not-stood", kit.at, { panel: kit.name, kind: kit.kind }, section.makes?.at));
+    }
+  }
+  for (const line of byLine(unset.filter((m) => outer(m) === undefined))) {
     const first = line[0] as PlacedMember;
     problems.push(problem("in-no-step", first.at, { members: line.map((m) => m.id), makes: undefined }));
   }

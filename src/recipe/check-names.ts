@@ -7,15 +7,17 @@ import { checkName } from "./name.ts";
 import type { Line, Recipe } from "./recipe.ts";
 import type { Gathered } from "./scan.ts";
 
-type Parts = Pick<Recipe, "sizes" | "pieces" | "panels" | "stand" | "fittings" | "finishes">;
+type Parts = Pick<Recipe, "sizes" | "pieces" | "panels" | "assemblies" | "stand" | "fittings" | "finishes">;
 
 /** Names that can't be names, and names given twice where one could be taken for the other. */
 export function checkNamesGiven(recipe: Parts): Problem[] {
-  const lines = [...recipe.panels.flatMap((panel) => panel.lines), ...recipe.stand, ...recipe.fittings];
-  const all = [...recipe.sizes, ...recipe.pieces, ...recipe.panels, ...recipe.finishes, ...lines];
+  const kits = [...recipe.panels, ...recipe.assemblies];
+  const lines = [...kits.flatMap((kit) => kit.lines), ...recipe.stand, ...recipe.fittings];
+  const all = [...recipe.sizes, ...recipe.pieces, ...kits, ...recipe.finishes, ...lines];
   return [
     ...all.flatMap(({ name }) => checkName(name) ?? []),
-    ...clashes(recipe.pieces, recipe.panels, "a piece"),
+    ...clashes(recipe.pieces, kits, "a piece"),
+    ...clashes(recipe.panels, recipe.assemblies, "a panel"),
     ...clashes(recipe.stand, recipe.fittings, "a line under stand"),
   ];
 }
@@ -35,6 +37,7 @@ function clashes(first: readonly Has[], second: readonly Has[], what: string): P
 export function checkWhatLinesAre(recipe: Parts): Problem[] {
   const pieces = recipe.pieces.map((piece) => piece.name.text);
   const panels = recipe.panels.map((panel) => panel.name.text);
+  const assemblies = recipe.assemblies.map((kit) => kit.name.text);
   const check = (line: Line, allowed: readonly string[], inPanel: boolean): Problem[] => {
     const found = line.what.text;
     if (found === "" || allowed.includes(found)) return [];
@@ -46,7 +49,8 @@ export function checkWhatLinesAre(recipe: Parts): Problem[] {
   };
   return [
     ...recipe.panels.flatMap((panel) => panel.lines.flatMap((line) => check(line, pieces, true))),
-    ...recipe.stand.flatMap((line) => check(line, [...pieces, ...panels], false)),
+    ...recipe.assemblies.flatMap((kit) => kit.lines.flatMap((line) => check(line, [...pieces, ...panels], false))),
+    ...recipe.stand.flatMap((line) => check(line, [...pieces, ...panels, ...assemblies], false)),
   ];
 }
 
@@ -91,7 +95,7 @@ export function checkReferences(used: Gathered["references"], recipe: Parts): Pr
     if (paths.some((path) => endsPath(path, names)) || (measured && pieces.includes(found))) return [];
     const at = reference.names[0]?.at ?? reference.at;
     if (pieces.includes(found)) {
-      const lines = [...recipe.panels.flatMap((panel) => panel.lines), ...recipe.stand];
+      const lines = [...[...recipe.panels, ...recipe.assemblies].flatMap((kit) => kit.lines), ...recipe.stand];
       const users = lines.filter((line) => line.what.text === found).map((line) => line.name.text);
       return [problem("piece-as-place", at, { found, lines: [...new Set(users)] })];
     }

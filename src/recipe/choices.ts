@@ -23,8 +23,8 @@ export function readOffered(choice: Written | undefined, schemes: readonly Finis
 }
 
 /** Every `makes` names a panel. */
-export function checkMakes(recipe: Pick<Recipe, "sections" | "panels">): Problem[] {
-  const known = recipe.panels.map((panel) => panel.name.text);
+export function checkMakes(recipe: Pick<Recipe, "sections" | "panels" | "assemblies">): Problem[] {
+  const known = [...recipe.panels, ...recipe.assemblies].map((panel) => panel.name.text);
   return recipe.sections.flatMap(({ makes }) => {
     if (!makes || known.includes(makes.panel.text)) return [];
     const found = makes.panel.text;

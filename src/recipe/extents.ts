@@ -9,6 +9,11 @@ export const overallForm: Form = {
   means: "The box the finished thing fills: width, depth and height; fit leaves a size to the pieces.",
   example: "30 x 18 x 26",
 };
+export const assemblySizeForm: Form = {
+  form: "W x D x H",
+  means: "The box an assembly stands in, before it is turned; fit leaves a size to its pieces or to the room.",
+  example: "20 x fit x height",
+};
 export const panelSizeForm: Form = {
   form: "W x H",
   means: "The panel's width and height seen from its good side; fit leaves a size to the pieces or to the room.",

@@ -22,6 +22,7 @@ export const frontMatterSchema = z.strictObject({
   sizes: lines.optional(),
   pieces: lines,
   panels: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
+  assemblies: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
   stand: lines,
   fittings: lines.optional(),
   joins: lines.optional(),

@@ -1,6 +1,6 @@
 // A recipe's names -> every path of names that a reference can end in.
 import type { Written } from "../problems/place.ts";
-import type { Recipe } from "./recipe.ts";
+import type { Line, Recipe } from "./recipe.ts";
 
 /** `face rails`, `front-face rails`, `front-face`, `planks`: the names from the outermost to the line. */
 export type Group = {
@@ -9,25 +9,28 @@ export type Group = {
   readonly named: Written;
 };
 
-type Named = Pick<Recipe, "panels" | "stand" | "fittings">;
+type Named = Pick<Recipe, "panels" | "assemblies" | "stand" | "fittings">;
 
-/** Every panel kind and panel, and every line under them, in the order of the recipe. */
+/** Every panel and assembly kind and every one of them that stands, and every line under them, in the order of the recipe. */
 export function groupsOf(recipe: Named): readonly Group[] {
-  const groups: Group[] = [];
-  for (const panel of recipe.panels) {
-    groups.push({ path: [panel.name.text], kind: "panel", named: panel.name });
-    for (const line of panel.lines)
-      groups.push({ path: [panel.name.text, line.name.text], kind: "line", named: line.name });
-  }
-  for (const line of recipe.stand) {
-    const panels = recipe.panels.filter((panel) => panel.name.text === line.what.text);
-    groups.push({ path: [line.name.text], kind: panels.length > 0 ? "panel" : "line", named: line.name });
-    for (const panel of panels)
-      for (const inner of panel.lines)
-        groups.push({ path: [line.name.text, inner.name.text], kind: "line", named: inner.name });
-  }
-  for (const line of recipe.fittings) groups.push({ path: [line.name.text], kind: "fitting", named: line.name });
-  return groups;
+  const kits = [...recipe.panels, ...recipe.assemblies];
+  const under = (path: readonly string[], lines: readonly Line[]): Group[] =>
+    lines.flatMap((line): Group[] => {
+      const here = [...path, line.name.text];
+      const kit = kits.find((k) => k.name.text === line.what.text);
+      // Deeper nesting than a panel in an assembly is told elsewhere, a kit inside itself too.
+      if (kit && path.length > 1) return [];
+      const inner = kit ? [...under(here, kit.lines)] : [];
+      return [{ path: here, kind: kit ? "panel" : "line", named: line.name }, ...inner];
+    });
+  return [
+    ...kits.flatMap((kit): Group[] => [
+      { path: [kit.name.text], kind: "panel", named: kit.name },
+      ...under([kit.name.text], kit.lines),
+    ]),
+    ...under([], recipe.stand),
+    ...recipe.fittings.map((line): Group => ({ path: [line.name.text], kind: "fitting", named: line.name })),
+  ];
 }
 
 /** Whether the names are the end of the path: `rails` and `face rails` both end `face rails`. */

@@ -81,7 +81,8 @@ function readParts(tree: TreeMap, into: Gathered) {
     overall: { at: overall.at, ...readOverall(overall, into) },
     sizes: entriesUnder(tree, "sizes").map(({ key, value }) => readSize(key, value, into)),
     pieces: under("pieces").map(({ key, value }) => readPiece(key, value, into)),
-    panels: readPanels(tree, into),
+    panels: readKits(tree, "panels", (size) => readPanelSize(size, into), into),
+    assemblies: readKits(tree, "assemblies", (size) => readOverall(size, into), into),
     stand: lines("stand"),
     fittings: lines("fittings"),
     joins: under("joins").flatMap(({ key, value }) => readJoin(key, value, into) ?? []),
@@ -92,16 +93,25 @@ function readParts(tree: TreeMap, into: Gathered) {
   };
 }
 
-function readPanels(tree: TreeMap, into: Gathered): PanelKind[] {
-  return entriesUnder(tree, "panels").flatMap(({ key: name, value }) => {
+/** The panels or the assemblies: each a size and lines of its own. */
+function readKits<S>(
+  tree: TreeMap,
+  key: "panels" | "assemblies",
+  readExtents: (size: Written) => S,
+  into: Gathered,
+): (S & Pick<PanelKind, "name" | "at" | "lines">)[] {
+  return entriesUnder(tree, key).flatMap(({ key: name, value }) => {
     if (value.kind !== "map") return [];
-    const size: Written = textUnder(value, "size") ?? { text: "fit x fit", at: value.at };
+    const size: Written = textUnder(value, "size") ?? {
+      text: key === "panels" ? "fit x fit" : "fit x fit x fit",
+      at: value.at,
+    };
     const lines = textsOf(value.entries).filter(({ key }) => key.text !== "size");
     return [
       {
         name,
         at: name.at,
-        ...readPanelSize(size, into),
+        ...readExtents(size),
         lines: lines.map((line) => readLine(line.key, line.value, into)),
       },
     ];

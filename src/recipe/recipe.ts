@@ -139,8 +139,13 @@ export type PanelKind = {
   readonly at: Place;
   readonly width: Extent;
   readonly height: Extent;
+  /** Only of an assembly, which stands in space and isn't flat. */
+  readonly depth?: Extent;
   readonly lines: readonly Line[];
 };
+
+/** Panels and pieces put together in space and used again: a lid, a four-legged trestle. Its lines are like those of `stand:`. */
+export type AssemblyKind = PanelKind & { readonly depth: Extent };
 
 /** At every place where an `a` meets a `b`, these ways of holding; the number is per place. */
 export type JoinRule = {
@@ -176,6 +181,9 @@ export type Cut = {
       readonly spots: readonly Spot[];
       readonly deep?: Sum;
       readonly into?: Side;
+      readonly grid?: HoleGrid;
+      /** A cone for a screw's head, or a wider flat-bottomed hole, at the side it is drilled from. */
+      readonly sink?: Sink;
     }
   /** A rectangle `along` the grain by `across` it, taken out right through the thickness. */
   | { readonly kind: "notch"; readonly along: Sum; readonly across: Sum; readonly spots: readonly Spot[] }
@@ -187,7 +195,48 @@ export type Cut = {
       readonly into: Side;
       readonly spots: readonly Spot[];
     }
+  /** A channel right across the grain, or right along it. */
+  | {
+      readonly kind: "dado" | "groove";
+      readonly wide: Sum;
+      readonly deep: Sum;
+      readonly into: Side;
+      readonly spots: readonly Spot[];
+    }
+  /** The arris between two sides cut away: `wide` from `along`, `deep` into `into`. */
+  | { readonly kind: "rabbet"; readonly wide: Sum; readonly deep: Sum; readonly into: Side; readonly along: Side }
+  /** A rectangle let into a side; a slot has round ends and goes through where it isn't said how deep. */
+  | {
+      readonly kind: "recess" | "slot";
+      readonly along: Sum;
+      readonly across: Sum;
+      readonly deep?: Sum;
+      readonly into?: Side;
+      readonly spots: readonly Spot[];
+    }
+  /** A rectangle right through the board, its corners round by this radius. */
+  | {
+      readonly kind: "opening";
+      readonly along: Sum;
+      readonly across: Sum;
+      readonly corners?: Sum;
+      readonly spots: readonly Spot[];
+    }
+  /** The corners of the wide side, all four or those at one side. */
+  | { readonly kind: "rounded corners"; readonly radius: Sum; readonly along?: Side }
+  | { readonly kind: "eased arrises"; readonly radius: Sum }
+  /** All that stands above this straight line is cut away. */
+  | { readonly kind: "slope"; readonly slope: Slope }
 );
+export type CutKind = Cut["kind"];
+/** So many along the board by so many across it, this far from middle to middle. */
+export type HoleGrid = {
+  readonly along: number;
+  readonly across: number;
+  readonly pitch: Sum;
+  readonly pitchAcross?: Sum;
+};
+export type Sink = { readonly kind: "countersink" | "counterbore"; readonly across: Sum; readonly deep?: Sum };
 export type Spot = {
   readonly at: Place;
 } /** Centre of a hole, near side of a notch or lap, this far from a side; `both ends` and `both edges` make two. */ & (
@@ -274,6 +323,7 @@ export type Recipe = {
   readonly sizes: readonly { readonly name: Written; readonly at: Place; readonly sum: Sum }[];
   readonly pieces: readonly PieceKind[];
   readonly panels: readonly PanelKind[];
+  readonly assemblies: readonly AssemblyKind[];
   readonly stand: readonly Line[];
   readonly fittings: readonly Line[];
   readonly joins: readonly JoinRule[];

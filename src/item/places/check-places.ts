@@ -25,8 +25,9 @@ export function checkSizes(recipe: Recipe, places: Places, problems: Problem[]):
 }
 
 export function checkPanelsUsed(recipe: Recipe, item: Space, problems: Problem[]): void {
-  const meant = new Set(recipe.stand.map((line) => line.what.text));
-  for (const panel of recipe.panels) {
+  const lines = [...recipe.stand, ...recipe.assemblies.flatMap((kit) => kit.lines)];
+  const meant = new Set(lines.map((line) => line.what.text));
+  for (const panel of [...recipe.panels, ...recipe.assemblies]) {
     const name = panel.name.text;
     if (panel.lines.length === 0) problems.push(problem("empty-panel", panel.at, { name }));
     else if (!meant.has(name))
@@ -85,15 +86,22 @@ export function checkPanelSizes(places: Places, item: Space, problems: Problem[]
     if (!panel || host?.body.kind !== "panel") continue;
     for (const [axis, extent] of [
       ["x", panel.width],
+      ["y", panel.depth],
       ["z", panel.height],
     ] as const) {
-      if (extent.kind === "fit") continue;
+      if (!extent || extent.kind === "fit") continue;
       const said = minus(places.far(space, axis), places.near(space, axis));
       const come = places.bodily(space, axis);
       const out =
         compareLengths(come.lo, places.near(space, axis)) < 0 || compareLengths(come.hi, places.far(space, axis)) > 0;
       if (!out) continue;
-      const facts = { kind: panel.name.text, side: axis === "x" ? "width" : "height", said, lo: come.lo, hi: come.hi };
+      const facts = {
+        kind: panel.name.text,
+        side: axis === "x" ? "width" : axis === "y" ? "depth" : "height",
+        said,
+        lo: come.lo,
+        hi: come.hi,
+      };
       problems.push(problem("panel-over-size", extent.at, facts));
     }
   }

@@ -9,38 +9,44 @@ import type { Places } from "./places.ts";
 import type { Target } from "./target.ts";
 import type { Space, Thing } from "./thing.ts";
 
-/** Every panel in the item, in the order of its lines. */
-export function panelSpaces(item: Space): Space[] {
-  return [...item.things.values()].flatMap((t) => (t.body.kind === "panel" ? t.body.inner : []));
+/** Every panel and assembly inside a space, in the order of its lines, an assembly before its panels. */
+export function panelSpaces(space: Space): Space[] {
+  return [...space.things.values()].flatMap((t) =>
+    t.body.kind === "panel" ? t.body.inner.flatMap((inner) => [inner, ...panelSpaces(inner)]) : [],
+  );
 }
 
 const kindOf = (space: Space): string | undefined => space.panel?.name.text;
 const lineOf = (space: Space): string | undefined => space.host?.thing().line.name.text;
 
+/** Whether the names, last to first, are those of the space and of the ones around it (their lines' or their kinds'). */
+function isInside(space: Space, names: readonly string[]): boolean {
+  const name = names.at(-1);
+  if (name === undefined) return true;
+  if (lineOf(space) !== name && kindOf(space) !== name) return false;
+  const around = space.host?.thing().space;
+  return names.length === 1 || (around !== undefined && isInside(around, names.slice(0, -1)));
+}
+
 /** The things a reference's names mean, anywhere; in a panel kind its own groups come first. */
 function thingsMeant(places: Places, reference: Reference, within: Within): (Thing | Space)[] {
-  const [first, second] = reference.names.map((n) => n.text) as [string, string | undefined];
-  const panels = panelSpaces(places.item);
-  const inside = (spaces: readonly Space[], name: string) => spaces.flatMap((s) => s.things.get(name) ?? []);
-  if (within) {
-    const own = inside(
-      panels.filter((s) => kindOf(s) === within.panelKind),
-      first,
-    );
-    if (second === undefined && own.length > 0) return own;
-  }
-  if (second !== undefined) {
-    return inside(
-      panels.filter((s) => lineOf(s) === first || kindOf(s) === first),
-      second,
-    );
-  }
-  const named = [
-    ...(places.item.things.get(first) ? [places.item.things.get(first) as Thing] : []),
-    ...inside(panels, first),
-  ];
-  return named.length > 0 ? named : panels.filter((s) => kindOf(s) === first);
+  const names = reference.names.map((n) => n.text);
+  const last = names.at(-1) as string;
+  const before = names.slice(0, -1);
+  const inner = panelSpaces(places.item);
+  const named = [places.item, ...inner]
+    .filter((space) => isInside(space, before))
+    .flatMap((space) => space.things.get(last) ?? []);
+  const own = named.filter((thing) => within && kindOf(thing.space) === within.panelKind);
+  if (own.length > 0) return own;
+  const found = named.filter((thing) => !within || isWithin(thing.space, within.panelKind));
+  if (found.length > 0) return found;
+  return named.length > 0 ? named : inner.filter((space) => kindOf(space) === last && isInside(space, names));
 }
+
+/** Whether a space is inside one of this kind. */
+const isWithin = (space: Space, kind: string): boolean =>
+  kindOf(space) === kind || (space.host !== undefined && isWithin(space.host.thing().space, kind));
 
 /** All names a reference may start with, for the nearest one. */
 function knownNames(item: Space): string[] {

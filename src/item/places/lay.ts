@@ -25,31 +25,37 @@ export function axisNamed(sum: Sum): Axis | undefined {
   }
 }
 
-/** The thing a reference names in this space or in a panel standing in it, if its names lead to one. */
-export function thingNamed(space: Space, reference: Reference): { thing: Thing; panel?: Thing } | undefined {
-  const [first, second] = reference.names.map((n) => n.text);
-  const thing = first === undefined ? undefined : space.things.get(first);
-  if (!thing) return undefined;
-  if (second === undefined) return { thing };
-  if (thing.body.kind !== "panel") return undefined;
-  const inside = thing.body.inner[0]?.things.get(second);
-  return inside && { thing: inside, panel: thing };
+/** The thing a reference names in this space or inside what stands in it, with the panels it is in, outermost first. */
+export function thingNamed(space: Space, reference: Reference): { thing: Thing; within: readonly Thing[] } | undefined {
+  const [first, ...rest] = reference.names.map((n) => n.text);
+  let thing = first === undefined ? undefined : space.things.get(first);
+  const within: Thing[] = [];
+  for (const name of rest) {
+    if (thing?.body.kind !== "panel") return undefined;
+    within.push(thing);
+    thing = thing.body.inner[0]?.things.get(name);
+  }
+  return thing && { thing, within };
 }
+
+/** An axis of the innermost space as the outermost one sees it. */
+const seenThrough = (within: readonly Thing[], axis: Axis): Axis =>
+  within.reduceRight((seen, panel) => (panel.body.kind === "panel" ? panel.body.turn[seen].axis : seen), axis);
 
 /** The axis along which a thing's row runs, as seen from the space the reference was written in. */
 function rowSeen(space: Space, reference: Reference): Axis | undefined {
   const found = thingNamed(space, reference);
-  const row = found?.thing.rowAxis;
-  if (row === undefined || found?.panel?.body.kind !== "panel") return row;
-  return found.panel.body.turn[row].axis;
+  return found?.thing.rowAxis && seenThrough(found.within, found.thing.rowAxis);
 }
 
-/** The level axis through a wall of the item: a panel, a board of a panel, or a loose board that doesn't lie flat. */
+/** The level axis through a wall: a panel, a board of a panel, or a loose board that doesn't lie flat. */
 function throughSeen(space: Space, reference: Reference): Axis | undefined {
   const found = thingNamed(space, reference);
-  const wall = found?.panel ?? found?.thing;
-  if (!wall || space.kind !== "item") return undefined;
-  const axis = wall.body.kind === "panel" ? wall.body.turn.y.axis : wall.body.lay.thickness;
+  if (!found || space.kind === "panel") return undefined;
+  const flat = found.within.findLastIndex((t) => t.body.kind === "panel" && t.body.panel.depth === undefined);
+  const wall = found.within[flat] ?? found.thing;
+  const outside = flat < 0 ? found.within : found.within.slice(0, flat);
+  const axis = seenThrough(outside, wall.body.kind === "panel" ? wall.body.turn.y.axis : wall.body.lay.thickness);
   return axis === "z" ? undefined : axis;
 }
 
@@ -95,7 +101,7 @@ export function layOf(line: Line, space: Space): Lay {
   };
   if (facing) {
     const lay = along(axisOf[facing.side]);
-    if (lie && space.kind === "item" && (lie.lie === "flat") !== (lay.thickness === "z")) {
+    if (lie && space.kind !== "panel" && (lie.lie === "flat") !== (lay.thickness === "z")) {
       throw new Fault(problem("faces-two-ways", facing.at, { name: line.name.text, lie: lie.lie, side: facing.side }));
     }
     return lay;

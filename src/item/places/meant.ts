@@ -19,25 +19,40 @@ export function resolve(places: Places, reference: Reference, space: Space, set:
 
 /** All that a reference means, without regard to `each`. */
 export function meant(places: Places, reference: Reference, space: Space): readonly Target[] {
-  const found = thingNamed(space, reference);
-  if (!found) throw unknownName(reference, space);
-  const hosts = found.panel?.body.kind === "panel" ? found.panel.body.inner : undefined;
-  const name = found.thing.line.name.text;
-  const things = hosts ? hosts.flatMap((inner) => inner.things.get(name) ?? []) : [found.thing];
-  return things.flatMap((thing) => picked(places, thing, reference));
+  if (!thingNamed(space, reference)) throw unknownName(reference, space);
+  const names = reference.names.map((n) => n.text);
+  const last = names.pop() ?? "";
+  const spaces = names.reduce<readonly Space[]>(
+    (all, name) =>
+      all.flatMap((s) => {
+        const body = s.things.get(name)?.body;
+        return body?.kind === "panel" ? body.inner : [];
+      }),
+    [space],
+  );
+  return spaces.flatMap((s) => s.things.get(last) ?? []).flatMap((thing) => picked(places, thing, reference));
 }
 
+/** The first name that leads nowhere, or the fault that stands in its way. */
 function unknownName(reference: Reference, space: Space): Fault {
-  const [first, second] = reference.names;
-  const outer = first && space.things.get(first.text);
-  const inside = outer?.body.kind === "panel" ? outer.body.inner[0] : undefined;
-  const wrong = (outer && second) ?? first;
-  const fault = (inside ?? space).faults.get(wrong?.text ?? "");
-  if (fault) return fault;
-  const known = [...(inside ?? space).things.keys()];
-  const what = wrong?.text ?? reference.text;
-  const facts = { what, where: outer?.line.name.text ?? space.panel?.name.text, known };
-  return new Fault(problem("nothing-called", wrong?.at ?? reference.at, { ...facts, nearest: nearest(what, known) }));
+  let inside: Space | undefined = space;
+  let outer: Thing | undefined;
+  for (const name of reference.names) {
+    const thing: Thing | undefined = inside?.things.get(name.text);
+    if (thing) {
+      outer = thing;
+      inside = thing.body.kind === "panel" ? thing.body.inner[0] : undefined;
+      continue;
+    }
+    const fault = inside?.faults.get(name.text);
+    if (fault) return fault;
+    const known = [...(inside?.things.keys() ?? [])];
+    const where = outer?.line.name.text ?? space.panel?.name.text;
+    return new Fault(
+      problem("nothing-called", name.at, { what: name.text, where, known, nearest: nearest(name.text, known) }),
+    );
+  }
+  throw new Error(`${reference.text} was found after all`);
 }
 
 /** The members of a thing that a reference's numbers pick. */

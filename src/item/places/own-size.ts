@@ -36,7 +36,7 @@ function panelSize(places: Places, thing: Thing, axis: Axis): Length | undefined
   const body = thing.body;
   if (body.kind !== "panel") throw new Error(`${thing.key} is no panel`);
   const own = ownAxis(body.turn, axis);
-  const extent = own === "y" ? undefined : own === "x" ? body.panel.width : body.panel.height;
+  const extent = own === "y" ? body.panel.depth : own === "x" ? body.panel.width : body.panel.height;
   if (extent?.kind === "fit" && thing.rowAxis !== axis) return undefined;
   const inner = body.inner[0] as Space;
   const size = sizeOf(places.ownBox(inner, own));

@@ -26,7 +26,7 @@ import { sizesBeforePlacing } from "./sizes.ts";
 import { movedSlant } from "./slant.ts";
 import { sectionNamed, sectionsOf, spacesOf } from "./spaces.ts";
 import type { Target } from "./target.ts";
-import type { Body, Space, Thing } from "./thing.ts";
+import type { Body, Lay, Space, Thing } from "./thing.ts";
 import type { Tipped } from "./tilt.ts";
 
 /** All members placed, or every problem that stands in the way. Never throws for what a maker wrote. */
@@ -62,18 +62,21 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
     else members.push(placedMember(places, target, box, whole, origin));
   }
   for (const member of members) checkBoardLength(member, problems);
-  const panels = panelSpaces(item).map((space) => placedPanel(places, space, origin));
-  checkPanelsAlike(panels, problems);
+  const kits = panelSpaces(item).map((space) => ({ space, placed: placedPanel(places, space, origin) }));
+  const panels = kits.filter(({ space }) => space.kind === "panel").map(({ placed }) => placed);
+  const assemblies = kits.filter(({ space }) => space.kind === "assembly").map(({ placed }) => placed);
+  checkPanelsAlike([...panels, ...assemblies], problems);
   checkPanelSizes(places, item, problems);
   if (problems.length > 0) return { problems };
 
   const byId = new Map(members.map((m) => [m.id, m]));
-  const panelOf = new Map(panels.map((p) => [p.name, p]));
+  const kitOf = new Map(kits.map(({ placed }) => [placed.name, placed]));
   const spaceFor = (within: Within): Space =>
     (within && panelSpaces(item).find((s) => s.panel?.name.text === within.panelKind)) ?? item;
   const placing: Placing = {
     members,
     panels,
+    assemblies,
     fittings,
     overall: { width: sizeOf(whole.x), depth: sizeOf(whole.y), height: sizeOf(whole.z) },
     gaps: gapsOf(places, item),
@@ -85,7 +88,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
       ),
     work: (sum, within) =>
       orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0, anywhere: true })),
-    turned: (member) => (member.panel === undefined ? undefined : panelOf.get(member.panel)),
+    turned: (member) => kitOf.get(member.panel ?? member.assembly ?? ""),
   };
   return { placing, problems };
 }
@@ -98,7 +101,7 @@ function orTold<T>(compute: () => T): T | Problem {
 
 /** "front-face/rails/3"; a line with one member has no number. */
 function memberId(places: Places, { thing, index }: Target): string {
-  const key = thing.space.key === "" ? thing.key : `${thing.space.key.replace(" ", "/")}/${thing.line.name.text}`;
+  const key = thing.space.key === "" ? thing.key : `${thing.space.key.replaceAll(" ", "/")}/${thing.line.name.text}`;
   return places.count(thing) === 1 ? key : `${key}/${index + 1}`;
 }
 
@@ -107,7 +110,7 @@ function membersOf(places: Places, target: Target): Target[] {
   const { thing, index } = target;
   if (thing.body.kind !== "panel") return [target];
   const inner = thing.body.inner[index] as Space;
-  return [...inner.things.values()].flatMap((t) => countUp(places.count(t), t));
+  return [...inner.things.values()].flatMap((t) => countUp(places.count(t), t)).flatMap((t) => membersOf(places, t));
 }
 
 const countUp = (count: number, thing: Thing): Target[] =>
@@ -120,10 +123,11 @@ function allTargets(places: Places, problems: Problem[]): Target[] {
     const found = orProblem(problems, () => countUp(places.count(thing), thing));
     for (const target of found ?? []) targets.push(target);
   };
-  for (const thing of places.item.things.values()) {
+  const fill = (thing: Thing): void => {
     if (thing.body.kind !== "panel") add(thing);
-    else for (const inner of thing.body.inner) for (const t of inner.things.values()) add(t);
-  }
+    else for (const inner of thing.body.inner) for (const t of inner.things.values()) fill(t);
+  };
+  for (const thing of places.item.things.values()) fill(thing);
   return targets;
 }
 
@@ -162,11 +166,11 @@ function placedMember(
   const lie = lieOf(thing, box, whole);
   const space = thing.space;
   const at = thing.line.at;
-  const own = places.slantInItem(thing, target.index);
+  const own = places.slantIn(thing, target.index, places.item);
   const slant = own && fromOrigin(own, origin);
   return {
     id: memberId(places, target),
-    ...(space.kind === "panel" ? { panel: space.key, panelKind: space.panel?.name.text as string } : {}),
+    ...kitsOf(space),
     group: thing.line.name.text,
     number: target.index + 1,
     pieceKind: section.name,
@@ -179,7 +183,7 @@ function placedMember(
     length: slant ? slant.size[0] : sizeOf(box[lie.length]),
     width: slant ? slant.size[1] : sizeOf(box[lie.width]),
     thickness: slant ? slant.size[2] : sizeOf(box[lie.thickness]),
-    loose: [thing, space.host?.thing()].some((t) => t?.line.clauses.some((c) => c.kind === "loose")),
+    loose: [thing, ...hostsOf(space)].some((t) => t.line.clauses.some((c) => c.kind === "loose")),
     ...(slant ? { slant } : {}),
     at,
   };
@@ -199,25 +203,51 @@ function fromOrigin(slant: Slant, origin: Point): Slant {
 function lieOf(thing: PieceTarget, box: Record<Axis, Interval>, whole: Record<Axis, Interval>): Lie {
   const { lay } = thing.body;
   const facing = thing.line.clauses.find((c) => c.kind === "facing");
-  const host = thing.space.host?.thing().body;
-  if (host?.kind === "panel") {
-    const turned = (axis: Axis): Heading => host.turn[axis];
-    const through = turned(lay.thickness);
+  if (thing.space.kind === "panel") {
     // Good faces look to the good side; a board on edge shows its upper face.
-    const toward = lay.thickness === "y" ? -1 : 1;
-    const show: Heading = { axis: through.axis, sign: through.sign === toward ? 1 : -1 };
-    return { length: turned(lay.length).axis, width: turned(lay.width).axis, thickness: through.axis, show };
+    const show = outside(thing.space, { axis: lay.thickness, sign: lay.thickness === "y" ? -1 : 1 });
+    return { ...outsideLay(thing.space, lay), show };
   }
   const axis = lay.thickness;
   const far = (side: string) => side === "right" || side === "back" || side === "top";
-  if (facing?.kind === "facing") return { ...lay, show: { axis, sign: far(facing.side) ? 1 : -1 } };
-  if (axis === "z") return { ...lay, show: { axis, sign: 1 } };
-  // A loose board shows its good face to the outside: away from the middle of the whole.
-  // The box is already moved to the origin.
-  const middle = halfOf(sizeOf(whole[axis]));
-  const own = middleOf(box[axis]);
-  return { ...lay, show: { axis, sign: compareLengths(own, middle) < 0 ? -1 : 1 } };
+  const lie = outsideLay(thing.space, lay);
+  if (facing?.kind === "facing") {
+    return { ...lie, show: outside(thing.space, { axis, sign: far(facing.side) ? 1 : -1 }) };
+  }
+  if (axis === "z") return { ...lie, show: { axis, sign: 1 } };
+  // A loose board shows its good face to the outside: away from the middle of the whole, whose box starts at 0.
+  const own = lie.thickness;
+  const sign = compareLengths(middleOf(box[own]), halfOf(sizeOf(whole[own]))) < 0 ? -1 : 1;
+  return { ...lie, show: { axis: own, sign } };
 }
+
+/** The panels and assemblies around a space, the nearest first. */
+function hostsOf(space: Space): Thing[] {
+  const host = space.host?.thing();
+  return host ? [host, ...hostsOf(host.space)] : [];
+}
+
+/** The names of the panel and of the assembly that a space's members belong to. */
+function kitsOf(space: Space): Pick<PlacedMember, "panel" | "panelKind" | "assembly" | "assemblyKind"> {
+  if (space.kind === "item") return {};
+  const kind = space.panel?.name.text as string;
+  if (space.kind === "assembly") return { assembly: space.key, assemblyKind: kind };
+  const around = space.host?.thing().space;
+  return { ...(around ? kitsOf(around) : {}), panel: space.key, panelKind: kind };
+}
+
+/** A heading of a space as the item sees it. */
+const outside = (space: Space, heading: Heading): Heading =>
+  hostsOf(space).reduce((seen, { body }): Heading => {
+    if (body.kind !== "panel") return seen;
+    const to = body.turn[seen.axis];
+    return { axis: to.axis, sign: to.sign === seen.sign ? 1 : -1 };
+  }, heading);
+
+const outsideLay = (space: Space, lay: Lay): Lay => {
+  const seen = (axis: Axis): Axis => outside(space, { axis, sign: 1 }).axis;
+  return { length: seen(lay.length), width: seen(lay.width), thickness: seen(lay.thickness) };
+};
 
 function placedFitting(places: Places, target: Target, box: Record<Axis, Interval>): PlacedFitting {
   const { thing } = target;
@@ -238,7 +268,7 @@ function placedPanel(places: Places, space: Space, origin: Point): Panel {
   const host = space.host;
   const thing = host?.thing();
   if (!host || thing?.body.kind !== "panel") throw new Error(`${space.key} is no panel`);
-  const { turn, mirrored, panel } = thing.body;
+  const { mirrored, panel } = thing.body;
   const along = (axis: Axis) => places.extent({ thing, index: host.index }, places.item, axis);
   const tip = places.tip(space);
   const box = shifted({ x: along("x"), y: along("y"), z: along("z") }, origin);
@@ -246,28 +276,31 @@ function placedPanel(places: Places, space: Space, origin: Point): Panel {
     name: space.key,
     kind: panel.name.text,
     mirrored,
-    across: turn.x,
-    up: turn.z,
-    through: turn.y,
+    across: outside(space, { axis: "x", sign: 1 }),
+    up: outside(space, { axis: "z", sign: 1 }),
+    through: outside(space, { axis: "y", sign: 1 }),
     width: sizeOf(places.bodily(space, "x")),
     height: sizeOf(places.bodily(space, "z")),
     thickness: sizeOf(places.bodily(space, "y")),
     min: least3(box),
     max: most3(box),
-    ...(tip ? { tipped: tippedFrame(tip, origin) } : {}),
+    ...(tip ? { tipped: tippedFrame(places, thing.space, tip, origin) } : {}),
     members: membersOf(places, { thing, index: host.index }).map((t) => memberId(places, t)),
     at: thing.line.at,
   };
 }
 
-function tippedFrame(tip: Tipped, origin: Point): NonNullable<Panel["tipped"]> {
-  const [across, through, up] = (["x", "y", "z"] as const).map((axis) => tip.turn(axisVector(axis))) as [
+/** A tipped panel's own frame in the item. `around` is the space its line stands in. */
+function tippedFrame(places: Places, around: Space, tip: Tipped, origin: Point): NonNullable<Panel["tipped"]> {
+  const [length, width, thickness] = (["x", "y", "z"] as const).map((axis) => tip.turn(axisVector(axis))) as [
     Vec3,
     Vec3,
     Vec3,
   ];
-  const by: Vec3 = [inches(origin.x), inches(origin.y), inches(origin.z)];
-  return { origin: subtract(tip.place([0, 0, 0]), by), across, through, up };
+  let frame: Slant = { origin: tip.place([0, 0, 0]), length, width, thickness, size: [0, 0, 0], trims: [] };
+  for (let space = around; space.host; space = space.host.thing().space) frame = places.slantOutside(space, frame);
+  const moved = fromOrigin(frame, origin);
+  return { origin: moved.origin, across: moved.length, through: moved.width, up: moved.thickness };
 }
 
 /** Every even gap once for each line, as its panel kind sees it. */

@@ -2,7 +2,7 @@
 
 import type { Vec3 } from "../../geometry/shape.ts";
 import { problem } from "../../problems/problem.ts";
-import type { Extent, Recipe, Reference, Sum } from "../../recipe/recipe.ts";
+import type { Extent, PanelKind, Recipe, Reference, Sum } from "../../recipe/recipe.ts";
 import { exact, inches, type Length, least, minus, most, plus, times, zero } from "../../units/length.ts";
 import { type Axis, axes, axisOf, isFar, type Side } from "../../units/side.ts";
 import { evenGap, fewestForGap } from "../../units/spacing.ts";
@@ -106,13 +106,19 @@ export class Places {
 
   /** Where a target lies along an axis of `space`: its own space, or the item for one inside a panel. */
   extent({ thing, index }: Target, space: Space, axis: Axis): Interval {
-    if (thing.body.kind === "panel") {
-      const inner = thing.body.inner[index] as Space;
-      return this.#turned(inner, axis, (own) => this.bodily(inner, own));
-    }
-    if (thing.space === space) return this.interval(thing, index, axis);
-    if (!thing.space.host) throw new Error(`${thing.key} is spoken of from inside a panel`);
-    return this.#turned(thing.space, axis, (own) => this.interval(thing, index, own));
+    const body = thing.body;
+    if (body.kind !== "panel")
+      return this.#seenFrom(thing.space, space, axis, (own) => this.interval(thing, index, own));
+    const inner = body.inner[index] as Space;
+    return this.#seenFrom(inner, space, axis, (own) => this.bodily(inner, own));
+  }
+
+  /** Intervals along the axes of one space, as one along an axis of a space around it. */
+  #seenFrom(from: Space, to: Space, axis: Axis, own: (axis: Axis) => Interval): Interval {
+    if (from === to) return own(axis);
+    const host = from.host?.thing();
+    if (!host) throw new Error(`${from.key} is not inside ${to.key}`);
+    return this.#seenFrom(host.space, to, axis, (around) => this.#turned(from, around, own));
   }
 
   /** How a tipped panel's space lies in the item; undefined for one that stands or lies square. */
@@ -158,8 +164,9 @@ export class Places {
   followsPieces(space: Space, axis: Axis): boolean {
     const host = space.host?.thing();
     if (!space.panel || !host) return overallOf(this.recipe, overallAlong(axis)).kind === "fit";
-    if (axis === "y") return true;
-    if ((axis === "x" ? space.panel.width : space.panel.height).kind !== "fit") return false;
+    const extent = extentOf(space.panel, axis);
+    if (!extent) return true;
+    if (extent.kind !== "fit") return false;
     if (host.body.kind !== "panel") throw new Error(`${host.key} is no panel`);
     const along = host.body.turn[axis].axis;
     return host.rowAxis === along || sorts(saidOrUsual(this, firstOf(host), along)) < 2;
@@ -174,7 +181,7 @@ export class Places {
   }
 
   far(space: Space, axis: Axis): Length {
-    if (space.kind === "panel") return this.ownBox(space, axis).hi;
+    if (space.kind !== "item") return this.ownBox(space, axis).hi;
     const name = overallAlong(axis);
     const extent = overallOf(this.recipe, name);
     if (extent.kind !== "fit") return this.length(extent, { space, axis: undefined, set: 0 });
@@ -200,9 +207,9 @@ export class Places {
     const panel = space.panel;
     const host = space.host;
     if (!panel || !host) throw new Error("the item has no box of its own");
-    if (axis === "y") return this.bodily(space, "y");
-    const extent: Extent = axis === "x" ? panel.width : panel.height;
-    const words = `the ${axis === "x" ? "width" : "height"} of ${panel.name.text}`;
+    const extent = extentOf(panel, axis);
+    if (!extent) return this.bodily(space, "y");
+    const words = `the ${overallAlong(axis)} of ${panel.name.text}`;
     return this.answers.ask({ key: `box ${space.key} ${axis}`, words, at: extent.at }, (): Interval => {
       if (extent.kind !== "fit") return { lo: zero, hi: this.length(extent, { space, axis: undefined, set: 0 }) };
       if (this.followsPieces(space, axis)) return { lo: this.near(space, axis), hi: this.bodily(space, axis).hi };
@@ -369,14 +376,22 @@ export class Places {
     return movedSlant(slant, turn, place);
   }
 
-  /** The slant of a member in the item: its own, or that of the slope its panel lies on. */
-  slantInItem(thing: Thing, index: number): Slant | undefined {
-    const own = this.slant(thing, index);
-    if (own) return thing.space.host ? this.slantOutside(thing.space, own) : own;
-    const tip = this.tip(thing.space);
-    if (!tip || thing.body.kind === "panel") return undefined;
-    const [x, y, z] = axes.map((axis) => this.interval(thing, index, axis)) as [Interval, Interval, Interval];
-    return tippedSlant(tip, { x, y, z }, thing.body.lay);
+  /** The slant of a member as a space around it sees it: its own, or that of the slope its panel lies on. */
+  slantIn(thing: Thing, index: number, space: Space): Slant | undefined {
+    let slant = this.slant(thing, index);
+    let here = thing.space;
+    while (here !== space) {
+      const host: Thing | undefined = here.host?.thing();
+      if (!host) throw new Error(`${thing.key} is not inside ${space.key}`);
+      const tip = this.tip(here);
+      if (slant) slant = this.slantOutside(here, slant);
+      else if (tip && thing.body.kind !== "panel" && here === thing.space) {
+        const [x, y, z] = axes.map((axis) => this.interval(thing, index, axis)) as [Interval, Interval, Interval];
+        slant = tippedSlant(tip, { x, y, z }, thing.body.lay);
+      }
+      here = host.space;
+    }
+    return slant;
   }
 
   #settled(one: One, axis: Axis): Interval {
@@ -398,6 +413,10 @@ export class Places {
 }
 
 const firstOf = (thing: Thing): One => ({ thing, index: 0, set: 0, k: 0 });
+
+/** What a panel or assembly says of its size along one of its own axes; undefined for the thickness of a panel. */
+const extentOf = (panel: PanelKind, axis: Axis): Extent | undefined =>
+  axis === "x" ? panel.width : axis === "z" ? panel.height : panel.depth;
 
 const overallAlong = (axis: Axis): OverallName =>
   (Object.keys(overallAxis) as OverallName[]).find((name) => overallAxis[name] === axis) as OverallName;

@@ -34,7 +34,7 @@ export function saidOrUsual(places: Places, one: One, axis: Axis): Saying[] {
   const body = thing.body;
   if (body.kind !== "panel" || body.turn.z.axis !== "z") return [];
   if (axis === "z") return [usual("lo", () => zero, "it stands on the floor")];
-  if (axis !== body.turn.x.axis || clauseOf(thing.line, "centred")) return [];
+  if (axis !== body.turn.x.axis || body.panel.depth || clauseOf(thing.line, "centred")) return [];
   const words = `it fills the box ${axisWords[axis]}`;
   // Where the pieces are to decide the size, a panel stands on the middle and takes what it needs.
   if (places.followsPieces(thing.space, axis)) return [usual("mid", () => zero, words)];

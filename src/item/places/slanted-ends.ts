@@ -122,8 +122,7 @@ function longFaces(slant: Slant): [Plane, Plane, Plane, Plane] {
 /** A target's slant in the space it is spoken of in; undefined for a square one. */
 function slantIn(places: Places, target: Target, space: Space): Slant | undefined {
   if (!maySlant(target.thing)) return undefined;
-  const slant = places.slant(target.thing, target.index);
-  return slant && (target.thing.space === space ? slant : places.slantOutside(target.thing.space, slant));
+  return places.slantIn(target.thing, target.index, space);
 }
 
 /**

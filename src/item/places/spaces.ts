@@ -45,7 +45,7 @@ export function sectionNamed(sections: Sections, name: string): Section | undefi
 
 /** The item's space, filled as far as the recipe's words allow; what they don't allow is added to `problems`. */
 export function spacesOf(recipe: Recipe, yard: Yard, sections: Sections, problems: Problem[]): Space {
-  const panels = new Map(recipe.panels.map((p) => [p.name.text, p]));
+  const panels = new Map([...recipe.panels, ...recipe.assemblies].map((p) => [p.name.text, p]));
   const item: Space = {
     key: "",
     kind: "item",
@@ -160,10 +160,11 @@ function fittingThing(line: Line, space: Space, yard: Yard): Thing | undefined {
   return { key: line.name.text, line, space, body: { kind: "fitting", fitting, lay }, rowAxis };
 }
 
-/** The side a standing panel's good side looks to, from its words. */
-function facingOf(line: Line): Side {
+/** The side a panel's good side looks to, from its words; the front of an assembly looks to the front unless told otherwise. */
+function facingOf(line: Line, panel: PanelKind): Side {
   const facing = clauseOf(line, "facing");
   if (facing) return facing.side;
+  if (panel.depth) return "front";
   if (clauseOf(line, "lie")?.lie === "flat") return "top";
   const named = line.clauses.flatMap((c): Side[] => {
     if (c.kind === "in from") return [c.side];
@@ -186,7 +187,7 @@ function panelThing(
     throw new Fault(problem("panel-count", line.at, { name: line.name.text }));
   }
   const count = line.count;
-  const facing = facingOf(line);
+  const facing = facingOf(line, panel);
   const mirrored = clauseOf(line, "mirrored") !== undefined;
   const turn = turnOf(facing, mirrored);
   // A row of panels runs along its own words, else along the way the panels look.
@@ -196,7 +197,8 @@ function panelThing(
   const inner = Array.from({ length: count }, (_, index): Space => {
     const name = count === 1 ? key : `${key} ${index + 1}`;
     const host = { thing: () => self, index };
-    return { key: name, kind: "panel", panel, host, things: new Map(), faults: new Map() };
+    const kind = panel.depth ? "assembly" : "panel";
+    return { key: name, kind, panel, host, things: new Map(), faults: new Map() };
   });
   for (const space of inner) fill(space, panel.lines);
   const body: Body = { kind: "panel", panel, facing, mirrored, turn, inner };

@@ -19,16 +19,17 @@ export type Section = {
 /** The board's own axes in the space it is placed in. */
 export type Lay = { readonly length: Axis; readonly width: Axis; readonly thickness: Axis };
 
-/** Where a panel's own x (across), y (good side to back) and z (up) run in the item. */
+/** Where a panel's own x (across), y (good side to back) and z (up) run in the space around it. */
 export type Turn = { readonly x: Heading; readonly y: Heading; readonly z: Heading };
 
 export type Body =
   | { readonly kind: "piece"; readonly section: Section; readonly lay: Lay }
   | { readonly kind: "fitting"; readonly fitting: Fitting; readonly lay: Lay }
+  /** A panel, or an assembly (then `panel` has a depth, and its front is its good side). */
   | {
       readonly kind: "panel";
       readonly panel: PanelKind;
-      /** The side of the item its good side looks to. */
+      /** The side of the space around it that its good side looks to. */
       readonly facing: Side;
       readonly mirrored: boolean;
       readonly turn: Turn;
@@ -47,13 +48,14 @@ export type Thing = {
   readonly rowAxis: Axis | undefined;
 };
 
-/** The item, or one panel in it. Things by their names. */
+/** The item, or one panel or assembly in it. Things by their names. */
 export type Space = {
   /** "" for the item, else the panel's name, with a number where one line puts several. */
   readonly key: string;
-  readonly kind: "item" | "panel";
+  readonly kind: "item" | "panel" | "assembly";
+  /** The panel or assembly it is the inside of. */
   readonly panel: PanelKind | undefined;
-  /** The panel as a thing of the item, and which of its line it is; absent for the item. */
+  /** The panel as a thing of the space around it, and which of its line it is; absent for the item. */
   readonly host: { readonly thing: () => Thing; readonly index: number } | undefined;
   readonly things: Map<string, Thing>;
   /** Lines that could not be read as a thing, by name: who speaks of them meets the same fault. */
