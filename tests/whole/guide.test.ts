@@ -8,8 +8,9 @@ import { printProblem } from "../../src/problems/print.ts";
 import type { Problem } from "../../src/problems/problem.ts";
 import { claimForm } from "../../src/recipe/claims.ts";
 import { clauseForms } from "../../src/recipe/clause-forms.ts";
-import { cutForms, spotForms } from "../../src/recipe/cuts.ts";
-import { overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
+import { cutForms } from "../../src/recipe/cut-forms.ts";
+import { spotForms } from "../../src/recipe/cut-spots.ts";
+import { assemblySizeForm, overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
 import { coatForm } from "../../src/recipe/finish.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { joinForm, joinWayForms } from "../../src/recipe/joins.ts";
@@ -124,7 +125,7 @@ describe("the guide as a whole", () => {
   const text = (name: string) => pages.find((page) => page.name === name)?.text ?? "";
 
   const forms: readonly Form[] = [
-    ...[overallForm, panelSizeForm, sizeForm, ...pieceForms, ...clauseForms],
+    ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...clauseForms],
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
