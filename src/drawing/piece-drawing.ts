@@ -33,8 +33,8 @@ function faceView({ lie }: Member): View {
 function cutPlaces(cuts: readonly WorkedCut[], way: 0 | 1, whole: Length): readonly Length[] {
   const own = way === 0 ? "length" : "width";
   const places = cuts.flatMap((cut): number[] => {
-    if (cut.kind === "box") return [cut.min[way], cut.max[way]];
-    return cut.axis === own ? [] : [cut.at3[way]];
+    if (cut.kind === "box" || cut.kind === "pocket") return [cut.min[way], cut.max[way]];
+    return cut.kind !== "hole" || cut.axis === own ? [] : [cut.at3[way]];
   });
   return places
     .filter((place) => place > 1e-9 && place < inches(whole) - 1e-9)

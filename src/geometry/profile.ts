@@ -72,7 +72,10 @@ function pathSides(loop: Loop & { kind: "path" }, chordError: number): Side[] {
   let from: Vec2 = "to" in last ? last.to : last;
   const sides: Side[] = [];
   for (const item of loop.items) {
-    if ("to" in item) {
+    if ("leave" in item) {
+      sides.push(...cubicSides(from, item.leave, item.reach, item.to, chordError));
+      from = item.to;
+    } else if ("to" in item) {
       sides.push(...arcSides(from, item.mid, item.to, chordError));
       from = item.to;
     } else {
@@ -113,6 +116,35 @@ function arcSides(from: Vec2, mid: Vec2, to: Vec2, chordError: number): Side[] {
     leaves: tangent(i),
     arrives: tangent(i + 1),
   }));
+}
+
+/**
+ * The chords of a cubic curve in equal steps of its parameter: a step h lies off its chord by at most h^2 / 8 of the second
+ * derivative, and that is at most 6 times the greater second difference of the control points.
+ */
+function cubicSides(p: Vec2, q: Vec2, r: Vec2, s: Vec2, chordError: number): Side[] {
+  const bend = (a: Vec2, b: Vec2, c: Vec2) => Math.hypot(a[0] - 2 * b[0] + c[0], a[1] - 2 * b[1] + c[1]);
+  const count = Math.max(2, Math.ceil(Math.sqrt((0.75 * Math.max(bend(p, q, r), bend(q, r, s))) / chordError)));
+  const mix = (weights: readonly [number, number, number, number]): Vec2 => [
+    weights[0] * p[0] + weights[1] * q[0] + weights[2] * r[0] + weights[3] * s[0],
+    weights[0] * p[1] + weights[1] * q[1] + weights[2] * r[1] + weights[3] * s[1],
+  ];
+  const point = (i: number): Vec2 => {
+    if (i === 0) return p;
+    if (i === count) return s;
+    const [t, u] = [i / count, 1 - i / count];
+    return mix([u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t]);
+  };
+  const speed = (i: number): Vec2 => {
+    const [t, u] = [i / count, 1 - i / count];
+    return mix([-u * u, u * u - 2 * u * t, 2 * u * t - t * t, t * t]);
+  };
+  return Array.from({ length: count }, (_, i) => {
+    const [from, to] = [point(i), point(i + 1)];
+    // where a control point lies on its end the speed is nothing; the chord tells the direction
+    const way = (v: Vec2): Vec2 => (Math.hypot(v[0], v[1]) > 1e-9 ? direction([0, 0], v) : direction(from, to));
+    return { from, curved: true, within: i > 0, leaves: way(speed(i)), arrives: way(speed(i + 1)) };
+  });
 }
 
 /** The same loop run the other way. */

@@ -6,9 +6,18 @@ export type Vec3 = readonly [number, number, number];
 /** A right-handed frame: unit x and y at right angles, z = x cross y. */
 export type Frame = { readonly origin: Vec3; readonly x: Vec3; readonly y: Vec3 };
 
-/** A closed loop in a frame's x, y: points, or arcs from the point before through `mid` to `to`; or a circle. */
+/**
+ * A side of a path from the point before: a line to a point, an arc through `mid` to `to`, or a cubic curve that leaves
+ * toward `leave` and reaches `to` from `reach` (its two control points).
+ */
+export type PathItem =
+  | Vec2
+  | { readonly mid: Vec2; readonly to: Vec2 }
+  | { readonly leave: Vec2; readonly reach: Vec2; readonly to: Vec2 };
+
+/** A closed loop in a frame's x, y: a path that starts where its last item ends, or a circle. */
 export type Loop =
-  | { readonly kind: "path"; readonly items: readonly (Vec2 | { readonly mid: Vec2; readonly to: Vec2 })[] }
+  | { readonly kind: "path"; readonly items: readonly PathItem[] }
   | { readonly kind: "circle"; readonly centre: Vec2; readonly radius: number };
 
 /** An outline with holes, pushed `depth` along the frame's z. */

@@ -1,6 +1,7 @@
 // A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
 
-import type { Frame, Loop, Prism, Shape, Trim, Vec3 } from "../geometry/shape.ts";
+import { type CornerRadii, roundedRectangle } from "../geometry/rounded-rectangle.ts";
+import type { Frame, Prism, Shape, Trim, Vec3 } from "../geometry/shape.ts";
 import type { Box } from "../geometry/solid.ts";
 import { add, cross, dot, subtract, times } from "../geometry/vector.ts";
 import { inches } from "../units/length.ts";
@@ -12,7 +13,7 @@ import type { PlacedMember, Slant } from "./placed.ts";
 export const ownAxes = ["length", "width", "thickness"] as const;
 export type OwnAxis = (typeof ownAxes)[number];
 
-export type Lying = Pick<PlacedMember, "lie" | "min" | "max" | "slant">;
+export type Lying = Pick<PlacedMember, "lie" | "min" | "max" | "slant" | "outline">;
 
 /** The entry of a vector along an axis of item space, or along one of the board's own. */
 export const along = (v: Vec3, axis: Axis): number => v[axes.indexOf(axis)] as number;
@@ -89,16 +90,6 @@ export function isRightHanded(member: Lying): boolean {
 /** How far a removal runs on beyond the board where it leaves it, so that no two faces lie on each other (inches). */
 const beyond = 1;
 
-const rectangle = (u: number, v: number): Loop => ({
-  kind: "path",
-  items: [
-    [0, 0],
-    [u, 0],
-    [u, v],
-    [0, v],
-  ],
-});
-
 /** A plain block that fills a box of item space. */
 export const boxShape = (min: Vec3, max: Vec3): Shape => ({ ...boxPrism({ min, max }), trims: [], removals: [] });
 
@@ -121,31 +112,66 @@ export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
         };
   return {
     frame: { origin, x, y },
-    outline: rectangle(length, width),
-    holes: [],
+    outline: member.outline?.edge ?? roundedRectangle(length, width, radiiOf(cuts)),
+    holes: member.outline?.holes ?? [],
     depth: thickness,
-    trims: blank.trims.map(({ point, normal }) => ({
+    trims: [...blank.trims, ...slopesOf(cuts, blank)].map(({ point, normal }) => ({
       point: inFrame(subtract(point, origin)),
       normal: inFrame(normal),
     })),
-    removals: cuts.map((cut) =>
-      cut.kind === "box" ? boxPrism(turned(runOn(cut, size))) : holePrism(cut, size, right),
-    ),
+    removals: cuts.flatMap((cut): Prism[] => {
+      if (cut.kind === "box") return [boxPrism(turned(runOn(cut, size, 0)))];
+      if (cut.kind === "pocket") return [pocketPrism(turned(runOn(cut, size, cut.radius)), cut.axis, cut.radius)];
+      return cut.kind === "hole" ? [holePrism(cut, size, right)] : [];
+    }),
   };
 }
 
-function runOn(box: Box, size: Vec3): Box {
-  const min = box.min.map((v) => (v <= 0 ? v - beyond : v)) as unknown as Vec3;
-  const max = box.max.map((v, i) => (v >= (size[i] as number) ? v + beyond : v)) as unknown as Vec3;
+/** Sawn slopes as planes of item space. */
+const slopesOf = (cuts: readonly WorkedCut[], blank: Slant): Trim[] =>
+  cuts.flatMap((cut) => {
+    if (cut.kind !== "slope") return [];
+    const turn = (v: Vec3): Vec3 =>
+      ownAxes.reduce<Vec3>((sum, own) => add(sum, times(blank[own], ownEntry(v, own))), [0, 0, 0]);
+    return [{ point: add(blank.origin, turn(times(cut.normal, cut.offset))), normal: turn(cut.normal) }];
+  });
+
+/** The radius of each rounded corner, in the order round the rectangle. */
+function radiiOf(cuts: readonly WorkedCut[]): CornerRadii {
+  const radius = (l: 0 | 1, w: 0 | 1): number =>
+    cuts.reduce(
+      (most, cut) =>
+        cut.kind === "corners" && cut.corners.some(([a, b]) => a === l && b === w) ? Math.max(most, cut.radius) : most,
+      0,
+    );
+  return [radius(0, 0), radius(1, 0), radius(1, 1), radius(0, 1)];
+}
+
+/** A box with round corners is run on far enough that they lie outside the board. */
+function runOn(box: Box, size: Vec3, radius: number): Box {
+  const by = beyond + radius;
+  const min = box.min.map((v) => (v <= 0 ? v - by : v)) as unknown as Vec3;
+  const max = box.max.map((v, i) => (v >= (size[i] as number) ? v + by : v)) as unknown as Vec3;
   return { min, max };
 }
 
 const boxPrism = ({ min, max }: Box): Prism => ({
   frame: { origin: min, x: [1, 0, 0], y: [0, 1, 0] },
-  outline: rectangle(max[0] - min[0], max[1] - min[1]),
+  outline: roundedRectangle(max[0] - min[0], max[1] - min[1], [0, 0, 0, 0]),
   holes: [],
   depth: max[2] - min[2],
 });
+
+function pocketPrism({ min, max }: Box, axis: OwnAxis, radius: number): Prism {
+  const { x, y } = holeFrames[axis];
+  const size = subtract(max, min);
+  return {
+    frame: { origin: min, x, y },
+    outline: roundedRectangle(dot(size, x), dot(size, y), [radius, radius, radius, radius]),
+    holes: [],
+    depth: ownEntry(size, axis),
+  };
+}
 
 // Frames whose z runs along the own length, width and thickness.
 const holeFrames: Readonly<Record<OwnAxis, Pick<Frame, "x" | "y">>> = {

@@ -59,6 +59,18 @@ export type WorkedCut = {
   | { readonly kind: "slope"; readonly normal: Vec3; readonly offset: number }
 );
 
+/** Like boards that a glued-up piece is made of; `grain` is how theirs runs to that of the piece. */
+export type Blank = {
+  readonly board: Board;
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly count: number;
+  readonly grain: "along" | "across";
+  readonly ripped: boolean;
+  readonly planed: boolean;
+};
+
 /** A kind of part cut from a board: like members share one mark; mirrored ones have the same letter, told apart by hand. */
 export type Piece = {
   /** "A", or "A left" and "A right" where the two are mirrored. */
@@ -83,6 +95,10 @@ export type Piece = {
     { readonly mitre: number; readonly bevel: number },
   ];
   readonly cuts: readonly WorkedCut[];
+  /** Only of a piece glued up of several boards: what is sawn for each, before it is cut as one. */
+  readonly blanks?: readonly Blank[];
+  /** Only of a piece cut to an outline: its name. */
+  readonly outline?: string;
   /** Cubic inches, after cuts. */
   readonly volume: number;
   /** Pounds each. */

@@ -1,8 +1,9 @@
 // A member's size and cuts -> a text that is the same for every member cut alike, however it lies; and for its mirror.
+import { profileOf } from "../geometry/profile.ts";
 import type { Vec3 } from "../geometry/shape.ts";
 import { dot, subtract } from "../geometry/vector.ts";
 import { sameLength } from "../units/length.ts";
-import { blankOf, isRightHanded, ownAlong, ownAxes, ownSize } from "./frame.ts";
+import { blankOf, isRightHanded, type OwnAxis, ownAlong, ownAxes, ownSize } from "./frame.ts";
 import type { WorkedCut } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
 
@@ -46,10 +47,11 @@ export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
   const read = (turn: Turn): Reading => {
     const turned = cuts.map((cut) => turnedCut(turnedCut(cut, base, size), turn, size));
     const face = member.board.showSides === 1 ? turnedWay(turnedWay(show, base), turn).join() : "";
+    const shape = shapeText(member, base, turn);
     const planes = trims.map((trim) => turnedTrim(turnedTrim(trim, base, size), turn, size));
     const up = turnedWay(turnedWay(show, base), turn)[2] === 1;
     return {
-      text: [face, ...[...turned.map(cutText), ...planes.map(trimText)].sort()].join(";"),
+      text: [face, shape, ...[...turned.map(cutText), ...planes.map(trimText)].sort()].join(";"),
       cuts: turned,
       trims: planes,
       up,
@@ -69,6 +71,20 @@ export function formOf(member: PlacedMember, cuts: readonly WorkedCut[]): Form {
     cuts: lies.cuts,
     trims: lies.trims,
   };
+}
+
+/** Chords this far off their curves tell outlines apart (inches). */
+const outlineChord = 0.01;
+
+/** The corners of an outline and its cut-outs on the turned board, in the order of their numbers. */
+function shapeText(member: PlacedMember, base: Turn, turn: Turn): string {
+  if (!member.outline) return "";
+  const [length, width] = ownSize(member);
+  const points = [member.outline.edge, ...member.outline.holes].flatMap((loop) => profileOf(loop, outlineChord).points);
+  const flips = [base, turn].filter((t) => t.flip[0]).length % 2 === 1;
+  const rolls = [base, turn].filter((t) => t.flip[1]).length % 2 === 1;
+  const over = points.map(([x, y]): Vec3 => [flips ? length - x : x, rolls ? width - y : y, 0]);
+  return `outline ${turn.swap} ${over.map(rounded).sort().join(" ")}`;
 }
 
 function ownTrims(member: PlacedMember): OwnTrim[] {
@@ -91,19 +107,35 @@ const turnedWay = (way: Vec3, { flip, swap }: Turn): Vec3 =>
 
 function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut {
   const over = (v: Vec3): Vec3 => v.map((x, i) => (flip[i] ? (size[i] as number) - x : x)) as unknown as Vec3;
-  if (cut.kind === "box") {
+  if (cut.kind === "eased") return cut;
+  if (cut.kind === "slope") {
+    const { normal, offset } = turnedTrim(cut, { flip, swap }, size);
+    return { ...cut, normal, offset };
+  }
+  if (cut.kind === "corners") {
+    const across = cut.axis === "thickness" ? 1 : 2;
+    const end = (is: 0 | 1, i: 0 | 1 | 2): 0 | 1 => (flip[i] ? (is === 0 ? 1 : 0) : is);
+    const corners = cut.corners.map(([l, w]) => [end(l, 0), end(w, across)] as const);
+    return { ...cut, corners, axis: swap === (cut.axis === "thickness") ? "width" : "thickness" };
+  }
+  if (cut.kind === "box" || cut.kind === "pocket") {
     const [p, q] = [over(cut.min), over(cut.max)];
     const min = p.map((v, i) => Math.min(v, q[i] as number)) as unknown as Vec3;
     const max = p.map((v, i) => Math.max(v, q[i] as number)) as unknown as Vec3;
-    return { ...cut, min: swapped(min, swap), max: swapped(max, swap) };
+    const axes = cut.kind === "pocket" ? { axis: swappedAxis(cut.axis, swap) } : {};
+    return { ...cut, ...axes, min: swapped(min, swap), max: swapped(max, swap) };
   }
   const at = ownAxes.indexOf(cut.axis);
-  const axis = swap && cut.axis !== "length" ? (cut.axis === "width" ? "thickness" : "width") : cut.axis;
-  const from = cut.deep !== undefined && flip[at] ? (cut.from === "low" ? "high" : "low") : cut.from;
+  const axis = swappedAxis(cut.axis, swap);
+  const from =
+    (cut.deep ?? cut.countersink) !== undefined && flip[at] ? (cut.from === "low" ? "high" : "low") : cut.from;
   // A hole's own entry along its axis says nothing: it starts at the mouth.
   const at3 = swapped(over(cut.at3).map((v, i) => (i === at ? 0 : v)) as unknown as Vec3, swap);
   return { ...cut, axis, from, at3 };
 }
+
+const swappedAxis = (axis: OwnAxis, swap: boolean): OwnAxis =>
+  swap && axis !== "length" ? (axis === "width" ? "thickness" : "width") : axis;
 
 const rounded = (v: Vec3): string => v.map((x) => (Math.round(x * 1e7) / 1e7 + 0).toFixed(7)).join();
 
@@ -111,6 +143,13 @@ const trimText = ({ normal, offset }: OwnTrim): string => `trim ${rounded(normal
 
 function cutText(cut: WorkedCut): string {
   if (cut.kind === "box") return `box ${rounded(cut.min)} ${rounded(cut.max)}`;
+  if (cut.kind === "eased") return `eased ${cut.radius.toFixed(7)}`;
+  if (cut.kind === "slope") return `slope ${trimText(cut)}`;
+  if (cut.kind === "corners")
+    return `corners ${cut.radius.toFixed(7)} ${cut.axis} ${[...cut.corners].sort().join(" ")}`;
+  if (cut.kind === "pocket")
+    return `pocket ${cut.axis} ${rounded(cut.min)} ${rounded(cut.max)} ${cut.radius.toFixed(7)}`;
   const end = cut.deep === undefined ? "through" : `${cut.deep.toFixed(7)} ${cut.from}`;
-  return `hole ${cut.across.toFixed(7)} ${cut.axis} ${rounded(cut.at3)} ${end}`;
+  const sink = cut.countersink === undefined ? "" : ` sunk ${cut.countersink.toFixed(7)} ${cut.from}`;
+  return `hole ${cut.across.toFixed(7)} ${cut.axis} ${rounded(cut.at3)} ${end}${sink}`;
 }

@@ -1,11 +1,11 @@
 // What placing gives: every member in its exact place, before solids, cuts and joins.
-import type { Trim, Vec3 } from "../geometry/shape.ts";
+import type { Loop, Trim, Vec3 } from "../geometry/shape.ts";
 import type { Place } from "../problems/place.ts";
 import type { Problem } from "../problems/problem.ts";
 import type { Reference, Sum } from "../recipe/recipe.ts";
 import type { Length } from "../units/length.ts";
 import type { Board } from "../yard/yard.ts";
-import type { Item, Lie, Panel, PlacedFitting, Point } from "./item.ts";
+import type { Blank, Item, Lie, Panel, PlacedFitting, Point } from "./item.ts";
 
 export type PlacedMember = {
   /** Path of names with `/`: "front-face/rails/3". */
@@ -31,6 +31,10 @@ export type PlacedMember = {
   readonly loose: boolean;
   /** Only of a board that isn't square to the item or whose ends aren't: its own frame, square blank and end planes. */
   readonly slant?: Slant;
+  /** Only of a piece cut to an outline: its edge and its inner cut-outs along its own length (x) and width (y). */
+  readonly outline?: { readonly name: string; readonly edge: Loop; readonly holes: readonly Loop[] };
+  /** Only of a piece glued up of several boards. */
+  readonly blanks?: readonly Blank[];
   /** The line of the recipe that puts it there. */
   readonly at: Place;
 };

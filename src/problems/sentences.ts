@@ -1,6 +1,7 @@
 // Every problem code with its one sentence. A stage's codes stand in the file of its name; this file only joins them.
 import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
+import { outlineSentences } from "./sentences/outlines.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { siteSentences } from "./sentences/site.ts";
 import { slantSentences } from "./sentences/slants.ts";
@@ -26,6 +27,7 @@ export const sentences = {
   ...itemSentences,
   ...slantSentences,
   ...joiningSentences,
+  ...outlineSentences,
   ...siteSentences,
 };
 

@@ -111,6 +111,9 @@ export type Datum = "edge" | "long edge" | "short edge" | "over all" | "centre";
 /** A straight slope through two heights, each at a side of the space. */
 export type Slope = { readonly from: Sum; readonly fromSide: Side; readonly to: Sum; readonly toSide: Side };
 
+/** Stands only where the choice has one of these values: `only with lid`, `only for size M or L`. */
+export type Only = { readonly at: Place; readonly choice: Written; readonly values: readonly Written[] };
+
 /** One line of a panel, of `stand:` or of `fittings:`: like things put in place under one name. */
 export type Line = {
   readonly at: Place;
@@ -121,6 +124,7 @@ export type Line = {
   /** A piece, a panel or a fitting by name. */
   readonly what: Written;
   readonly clauses: readonly Clause[];
+  readonly only?: Only;
 };
 
 /** What is cut from which board. `ripped` and `planed` are the finished width and thickness. */
@@ -154,6 +158,7 @@ export type JoinRule = {
   readonly a: Reference;
   readonly b: Reference;
   readonly ways: readonly JoinWay[];
+  readonly only?: Only;
 };
 export type JoinWay = { readonly at: Place } & (
   | { readonly kind: "fastener"; readonly count: number; readonly fastener: Written; readonly from?: Side }
@@ -170,6 +175,7 @@ export type CutRule = {
   readonly text: string;
   readonly of: Reference;
   readonly cuts: readonly Cut[];
+  readonly only?: Only;
 };
 export type Cut = {
   readonly at: Place;
@@ -264,7 +270,42 @@ export type Claim = {
   readonly text: string;
   readonly what: Sum;
   readonly value: Sum | { readonly kind: "pounds"; readonly at: Place; readonly value: Exact };
+  readonly only?: Only;
 };
+
+/** What the maker offers; the first value is the standard one. The finishes offered are the choice called "finish". */
+export type Choice = { readonly name: Written; readonly at: Place; readonly values: readonly ChoiceValue[] };
+export type ChoiceValue = { readonly name: Written; readonly changes: readonly Change[] };
+/** What a value changes in the recipe as it is written. */
+export type Change = { readonly at: Place; readonly text: string } & (
+  | { readonly kind: "size"; readonly name: Written; readonly to: Extent }
+  /** `from` is a name under `pieces:` or a board that pieces are cut from. */
+  | { readonly kind: "board"; readonly from: Written; readonly to: Written }
+);
+/** Words of the buyer's own, at most so many letters; as standard these. */
+export type Saying = {
+  readonly name: Written;
+  readonly at: Place;
+  readonly most: number;
+  readonly standard: string;
+};
+
+/** What is put on the finished thing: so many of this weight, on these members. */
+export type Load = {
+  readonly name: Written;
+  readonly at: Place;
+  readonly count: number;
+  readonly pounds: Exact;
+  readonly on: Reference;
+  /** Where it is heaviest to bear: all on the middle, or all at one side; without it each has an equal share of the length. */
+  readonly where?: "centred" | Side;
+  readonly only?: Only;
+};
+/** How many of the item make one sold thing: "pair" of 2, "set of 4". */
+export type SoldAs = { readonly at: Place; readonly count: number; readonly words: string };
+/** Who or what it is for, in a few fixed words. */
+export const usersKnown = ["adults", "children", "animals", "plants", "goods"] as const;
+export type User = (typeof usersKnown)[number];
 
 export const hazardClasses = {
   D: "decor",
@@ -284,7 +325,12 @@ export type HazardClass = keyof typeof hazardClasses;
  * Prose in Markdown. Each figure stands in `markdown` as ⟦n⟧ (n counts from 0 into `figures`).
  * Nothing else of the maker's text is changed; it is escaped when it is printed.
  */
-export type Prose = { readonly at: Place; readonly markdown: string; readonly figures: readonly Sum[] };
+export type Prose = {
+  readonly at: Place;
+  readonly markdown: string;
+  readonly figures: readonly Sum[];
+  readonly only?: Only;
+};
 
 export type BodySection = {
   readonly at: Place;
@@ -294,6 +340,7 @@ export type BodySection = {
   readonly steps: readonly BodyStep[];
   /** Paragraphs that belong to no step: notes for the shop, private. */
   readonly notes: readonly Prose[];
+  readonly only?: Only;
 };
 export type BodyStep = {
   readonly at: Place;
@@ -331,6 +378,12 @@ export type Recipe = {
   readonly finishes: readonly FinishScheme[];
   /** Names of finish schemes offered, the standard one first; all of them in order where `choices:` is silent. */
   readonly offered: readonly Written[];
+  /** All choices in the order written, the finishes among them (last where only `finish:` has them). */
+  readonly choices: readonly Choice[];
+  readonly sayings: readonly Saying[];
+  readonly loads: readonly Load[];
+  readonly soldAs?: SoldAs;
+  readonly madeFor: readonly User[];
   readonly claims: readonly Claim[];
   /** Text before the first heading: what the buyer is told. Public. */
   readonly intro: readonly Prose[];

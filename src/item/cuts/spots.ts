@@ -11,12 +11,15 @@ import { cutLength } from "./cut-length.ts";
 /** The room a cut takes along an axis; nothing for a hole, which is placed by its centre. */
 export type Room = { readonly axis: OwnAxis; readonly extent: number };
 
+/** A cut that is placed by spots. */
+export type SpottedCut = Extract<Cut, { readonly spots: readonly Spot[] }>;
+
 /** Least coordinate of the cut along each axis, one for each time it is made. */
 type Spotted = ReadonlyMap<OwnAxis, readonly number[]>;
 
 /** Works out every spot on this member, or tells what is missing, said twice or of no use. */
 export function spotsOf(
-  cut: Cut,
+  cut: SpottedCut,
   member: PlacedMember,
   placing: Placing,
   rooms: readonly Room[],

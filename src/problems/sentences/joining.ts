@@ -60,10 +60,9 @@ export const joiningSentences = {
     expected: "a cut that stays inside its board",
     mend: "Make it smaller, or move it further in.",
   }),
-  "cuts-meet": (f: { member: string; a: "hole" | "box"; b: "hole" | "box" }) => {
-    const word = { hole: "hole", box: "notch or lap" };
+  "cuts-meet": (f: { member: string; a: string; b: string }) => {
     return {
-      says: `this ${word[f.a]} runs into another ${word[f.b]} of ${f.member}.`,
+      says: `this ${f.a} runs into another ${f.b} of ${f.member}.`,
       mend: "Move one of the two, or make them one cut.",
     };
   },
