@@ -9,6 +9,7 @@ import { readBoard } from "./read-board.ts";
 import { readFastener } from "./read-fastener.ts";
 import { readFinish } from "./read-finish.ts";
 import { readFitting } from "./read-fitting.ts";
+import { readRope } from "./read-rope.ts";
 import { readSpecies } from "./read-species.ts";
 import { speciesTable } from "./species-table.ts";
 import type { Yard } from "./yard.ts";
@@ -33,6 +34,7 @@ export function readYard(files: readonly { file: string; text: string }[]): { ya
     fasteners: each("fasteners", (entry, priced) => readFastener(entry, priced, problems)),
     finishes: each("finishes", (entry, priced) => readFinish(entry, priced, problems)),
     fittings: each("fittings", (entry, priced) => readFitting(entry, priced, problems)),
+    ropes: each("ropes", (entry, priced) => readRope(entry, priced, problems)),
     glues: each("glues", (entry) => readGlue(entry, problems)),
   };
   return problems.length > 0 ? { problems: inReadingOrder(problems) } : { yard, problems };

@@ -69,6 +69,19 @@ export const fittingSchema = z.strictObject({
   priced: date.optional(),
 });
 
+/** Weight and price are for one foot. */
+export const ropeSchema = z.strictObject({
+  words: text("what the buyer reads").meta(shown),
+  material: text("what it is made of, like polypropylene").meta(shown),
+  diameter: text("how thick it is, like 1/4").meta(shown),
+  strength: text("what breaks it when it is new and has no knot, like 540 lb").optional(),
+  source: text("who says so").optional(),
+  weight: text("what a foot of it weighs, like 0.2 oz"),
+  price,
+  sold: text("the length it is sold by, like 1 ft").optional(),
+  priced: date.optional(),
+});
+
 export const glueSchema = text("what the buyer reads").meta(shown);
 
 /** A whole file; every section may be absent. `priced` is the date of all prices in the file that have none of their own. */
@@ -79,5 +92,6 @@ export const yardSchema = z.strictObject({
   fasteners: z.record(z.string(), fastenerSchema).optional(),
   finishes: z.record(z.string(), finishSchema).optional(),
   fittings: z.record(z.string(), fittingSchema).optional(),
+  ropes: z.record(z.string(), ropeSchema).optional(),
   glues: z.record(z.string(), glueSchema).optional(),
 });

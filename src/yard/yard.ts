@@ -103,11 +103,30 @@ export type Fitting = {
   readonly at: Place;
 };
 
+/** Rope by the foot. */
+export type Rope = {
+  readonly name: string;
+  /** Public words: "natural-coloured polypropylene rope, 1/4 thick". */
+  readonly words: string;
+  readonly material: string;
+  readonly diameter: Exact;
+  /** Pounds that break it when it is new and has no knot, and who says so. */
+  readonly strength: number;
+  readonly strengthSource: string;
+  readonly weightPerFoot: number;
+  /** Inches that it is sold by: a whole foot, a hank. */
+  readonly sold: Exact;
+  readonly pricePerFoot: Exact;
+  readonly priced: string;
+  readonly at: Place;
+};
+
 export type Yard = {
   readonly boards: readonly Board[];
   readonly fasteners: readonly Fastener[];
   readonly finishes: readonly Finish[];
   readonly fittings: readonly Fitting[];
+  readonly ropes: readonly Rope[];
   readonly glues: readonly { readonly name: string; readonly words: string; readonly at: Place }[];
 };
 

@@ -104,4 +104,15 @@ export const yardSentences = {
     expected: "six digits of red, green and blue without #, like 7a5230",
     mend: "Write the six digits without #.",
   }),
+  "yard-rope-strength": (f: { name: string; known: readonly string[] }) => ({
+    says: `What load breaks "${f.name}" when it is new is not known here.`,
+    expected: `a rope of ${f.known.join(", ")} 3/16, 1/4, 3/8 or 1/2 thick, or a strength with its source`,
+    mend: 'Add lines like "strength: 540 lb" and "source: the maker\'s label".',
+  }),
+  "yard-rope-source": (f: { name: string; found: string }) => ({
+    says: `Nothing says where the ${f.found} of "${f.name}" come from.`,
+    found: f.found,
+    expected: "who states the strength",
+    mend: 'Add a line like "source: the maker\'s label".',
+  }),
 } satisfies Record<string, (facts: never) => Sentence>;
