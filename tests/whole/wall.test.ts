@@ -55,6 +55,8 @@ const words: Readonly<Record<string, string>> = {
   "recipe.pieces.*": "kwikstrip",
   "recipe.panels.*": "ozpanel",
   "recipe.panels.*.*": "uxlegs",
+  "recipe.assemblies.*": "jumkit",
+  "recipe.assemblies.*.*": "hobjox",
   "recipe.stand.*": "vexrail",
   "recipe.fittings.*": "wumpkit",
 };
@@ -94,6 +96,7 @@ const unmarked: Readonly<Record<string, string>> = {
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
   "recipe.panels.*.size": "made of the names above",
+  "recipe.assemblies.*.size": "made of the names above",
   "recipe.finish.*": "its names are public, the rest is made of the names above",
   "recipe.joins.*": "made of the names above",
   "recipe.cuts.*": "made of the names above",
@@ -124,8 +127,12 @@ panels:
     size: width x height
     uxlegs: 2 kwikstrip, upright, from bottom to top, spread left to right
     vexlevel: 2 kwikstrip, level, between uxlegs, spread zedsize to top
+assemblies:
+  jumkit:
+    size: width x fit x height
+    hobjox: ozpanel, at front
 stand:
-  vexrail: ozpanel, at front
+  vexrail: jumkit, at left, at front
 fittings:
   wumpkit: 1 zwipple kit, loose
 joins:
