@@ -1,9 +1,9 @@
 // Finish schemes -> the coats on each member, the area they cover and what that takes out of the tin; and the variants offered.
 import { nearest } from "../problems/nearest.ts";
 import { type Problem, problem } from "../problems/problem.ts";
+import type { Chosen } from "../recipe/choices-variants.ts";
 import type { Coat, FinishScheme, Recipe } from "../recipe/recipe.ts";
 import { squareFeet } from "../units/area.ts";
-import { slug } from "../units/slug.ts";
 import type { Finish, Yard } from "../yard/yard.ts";
 import type { Contact, Item, Member, Variant } from "./item.ts";
 import { byLine } from "./joins/held-together.ts";
@@ -13,7 +13,7 @@ import type { PlacedMember, Placing } from "./placed.ts";
 type Coated = { readonly finish: Finish; readonly coats: number; readonly members: readonly string[] };
 
 /** A scheme worked out. */
-type Scheme = { readonly name: string; readonly slug: string; readonly coated: readonly Coated[] };
+type Scheme = { readonly name: string; readonly coated: readonly Coated[] };
 
 /** Every scheme of the recipe, whether offered or not, so that all their problems are told. */
 export function schemesOf(
@@ -24,7 +24,7 @@ export function schemesOf(
   const problems: Problem[] = [];
   const schemes = recipe.finishes.map((scheme): Scheme => {
     const coated = coatedBy(scheme, placing, yard, problems);
-    return { name: scheme.name.text, slug: slug(scheme.name.text), coated };
+    return { name: scheme.name.text, coated };
   });
   return { schemes, problems };
 }
@@ -74,16 +74,14 @@ function membersOf(coat: Coat, placing: Placing, problems: Problem[]): readonly 
   return [...new Set(found)];
 }
 
-const bare: Scheme = { name: "unfinished", slug: "unfinished", coated: [] };
+const bare: Scheme = { name: "unfinished", coated: [] };
 
-/** The schemes offered, the standard one first; an item without finishes has one variant, unfinished. */
-export function offeredOf(recipe: Recipe, schemes: readonly Scheme[]): readonly [Scheme, ...Scheme[]] {
-  const [first = bare, ...others] = recipe.offered.map((name): Scheme => {
-    const scheme = schemes.find((s) => s.name === name.text);
-    if (!scheme) throw new Error(`"${name.text}" is offered but no finish; the reader lets no such recipe through`);
-    return scheme;
-  });
-  return [first, ...others];
+/** The scheme a variant has; an item without finishes is unfinished. */
+export function schemeOf({ finish }: Chosen, schemes: readonly Scheme[]): Scheme {
+  if (finish === undefined) return bare;
+  const scheme = schemes.find((s) => s.name === finish);
+  if (!scheme) throw new Error(`"${finish}" is offered but no finish; the reader lets no such recipe through`);
+  return scheme;
 }
 
 /** Square inches of each member that air reaches: its whole skin less what lies on another member. */
@@ -98,12 +96,11 @@ export function openAreas(
   return areas;
 }
 
-/** The variant of this scheme. Gallons are for all its coats, at the finish's own coverage. */
-export function variantOf(scheme: Scheme, standard: Scheme, areas: ReadonlyMap<string, number>): Variant {
+/** The variant with this scheme. Gallons are for all its coats, at the finish's own coverage. */
+export function variantOf(scheme: Scheme, chosen: Chosen, areas: ReadonlyMap<string, number>): Variant {
+  const { slug, name, standard, values, form, formName } = chosen;
   return {
-    slug: scheme.slug,
-    name: scheme.name,
-    standard: scheme === standard,
+    ...{ slug, name, standard, values, form, formName },
     unfinished: scheme.coated.length === 0,
     finish: scheme.coated.map(({ finish, coats, members }) => {
       const area = members.reduce((sum, id) => sum + (areas.get(id) ?? 0), 0);

@@ -1,5 +1,6 @@
 // The body of a recipe -> what the buyer is told, then sections with numbered steps, their checks and cautions.
 import { problem } from "../problems/problem.ts";
+import { passageOnly, underOnly } from "./choices-only.ts";
 import { makesForm, readMakes } from "./makes.ts";
 import { type Block, blocksOf } from "./markdown.ts";
 import { type Passage, passageOf, placeOf, type Source } from "./passage.ts";
@@ -52,7 +53,8 @@ export function readBody(file: string, text: string, firstLine: number, into: Ga
 function readLooseParagraph(passage: Passage, into: Gathered): Prose {
   const word = proofWord(passage.lines[0]?.text ?? "");
   if (word) into.problems.push(problem("proof-outside-step", passage.at, { word }));
-  return readProse(passage, into);
+  const { passage: rest, only } = passageOnly(passage, into);
+  return underOnly(readProse(rest, into), only);
 }
 
 /** What a block is called in a problem. */

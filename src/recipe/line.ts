@@ -1,6 +1,7 @@
 // A line of a panel, of `stand:` or of `fittings:` -> how many of what, and where.
 import type { Place, Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
+import { takeOnly } from "./choices-only.ts";
 import { isClause, readClause } from "./clause.ts";
 import type { Clause, Line } from "./recipe.ts";
 import { mostMembers } from "./reference.ts";
@@ -8,7 +9,8 @@ import { type Gathered, split, wordsOf } from "./scan.ts";
 
 /** The line with every clause that can be read; a line whose first part can't be read is about nothing (`what` is ""). */
 export function readLine(name: Written, value: Written, into: Gathered): Line {
-  const { head, rest } = headFirst(value, into.problems);
+  const { parts, only } = takeOnly(split(value, ","), into);
+  const { head, rest } = headFirst(value, parts, into.problems);
   const clauses: Clause[] = [];
   for (const part of rest) {
     if (part.text === "") into.problems.push(problem("empty-clause", part.at, { whole: value.text }));
@@ -22,12 +24,23 @@ export function readLine(name: Written, value: Written, into: Gathered): Line {
   }
   const follows = clauses.some((clause) => clause.kind === "gaps at most");
   const { count, what } = readHead(head, into.problems);
-  return { at: value.at, text: value.text, name, count: count ?? (follows ? "follows" : 1), what, clauses };
+  return {
+    at: value.at,
+    text: value.text,
+    name,
+    count: count ?? (follows ? "follows" : 1),
+    what,
+    clauses,
+    ...(only ? { only } : {}),
+  };
 }
 
 /** The part that says what the line is made of; where it does not stand first it is told and found. */
-function headFirst(value: Written, problems: Problem[]): { head: Written; rest: readonly Written[] } {
-  const parts = split(value, ",");
+function headFirst(
+  value: Written,
+  parts: readonly Written[],
+  problems: Problem[],
+): { head: Written; rest: readonly Written[] } {
   const [first = value, ...others] = parts;
   if (!isClause(first)) return { head: first, rest: others };
   const head = others.find((part) => /^\d+\s/.test(part.text) && !isClause(part));

@@ -2,7 +2,7 @@
 import type { Place, Written } from "../problems/place.ts";
 import { further } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
-import type { Reference } from "./recipe.ts";
+import type { Only, Reference } from "./recipe.ts";
 
 /** How something is written, and what it means in one sentence. The guide and the problems print the same words. */
 export type Form = { readonly form: string; readonly means: string; readonly example: string };
@@ -12,8 +12,9 @@ export type Gathered = {
   readonly problems: Problem[];
   readonly sizes: Written[];
   readonly references: { readonly reference: Reference; readonly measured: boolean }[];
+  readonly onlys: Only[];
 };
-export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [] });
+export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [] });
 
 /** Ends the reading of one clause; the rest of the recipe is read on. */
 export class Refused extends Error {
@@ -51,9 +52,9 @@ export function split(whole: Written, sign: "," | ";"): Written[] {
   return parts;
 }
 
-/** Blanks part words; brackets are words of their own. */
+/** Blanks part words; brackets and commas are words of their own. */
 export function wordsOf(whole: Written): Written[] {
-  return [...whole.text.matchAll(/[()]|[^\s()]+/g)].map((m) => ({ text: m[0], at: further(whole.at, m.index) }));
+  return [...whole.text.matchAll(/[(),]|[^\s(),]+/g)].map((m) => ({ text: m[0], at: further(whole.at, m.index) }));
 }
 
 export class Scan {

@@ -1,5 +1,6 @@
 // An entry of a numbered list -> one step: its text, what it adds, its checks and cautions.
 import { problem } from "../problems/problem.ts";
+import { passageOnly, underOnly } from "./choices-only.ts";
 import type { Block } from "./markdown.ts";
 import { boldIn, type Passage, passageAfter, passageOf, placeOf, type Source } from "./passage.ts";
 import { readProse } from "./prose.ts";
@@ -35,7 +36,7 @@ export function readStep(item: Block, number: number, source: Source, into: Gath
       const word = proofWord(passage.lines[0]?.text ?? "");
       if (!first) first = passage;
       else if (word)
-        (word === "Check" ? checks : cautions).push(readProse(passageAfter(passage, word.length + 1), into));
+        (word === "Check" ? checks : cautions).push(readProof(passageAfter(passage, word.length + 1), into));
       else into.problems.push(problem("step-second-paragraph", passage.at, { number }));
       checkProofInLine(passage, into);
     }
@@ -46,7 +47,16 @@ export function readStep(item: Block, number: number, source: Source, into: Gath
   }
   const word = proofWord(first.lines[0]?.text ?? "");
   if (word) into.problems.push(problem("proof-outside-step", first.at, { word }));
-  return { at: first.at, number, text: readProse(first, into), adds: readAdds(first, into), checks, cautions };
+  const { passage: said, only } = passageOnly(first, into);
+  const text = underOnly(readProse(said, into), only);
+  const step = { at: first.at, number, text, adds: readAdds(said, into), checks, cautions };
+  return only ? { ...step, only } : step;
+}
+
+/** A check or a caution, which may stand only with some choice. */
+function readProof(passage: Passage, into: Gathered): Prose {
+  const { passage: said, only } = passageOnly(passage, into);
+  return underOnly(readProse(said, into), only);
 }
 
 /** "Check:" at the start of a later line of a paragraph is not a paragraph of its own. */

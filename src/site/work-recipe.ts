@@ -1,6 +1,6 @@
 // The text of one recipe -> what it says and its worked-out variants, the standard one first, once for the same texts.
 import type { Item } from "../item/item.ts";
-import { workOut } from "../item/work-out.ts";
+import { workVariants } from "../item/variants/work-variants.ts";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { readRecipe } from "../recipe/read-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
@@ -25,16 +25,8 @@ export function workRecipe({ file, text }: SourceFile, { yard, shop, hash: yardH
   return known.answer(hash, () => {
     const { recipe, problems } = readRecipe(file, text);
     if (!recipe || !yard) return { file, recipe, items: [], problems, hash };
-    const first = workOut(recipe, yard, undefined, shop?.division);
-    const others = (first.item?.variants ?? []).filter(({ slug }) => slug !== first.item?.variant.slug);
-    const worked = [first, ...others.map(({ slug }) => workOut(recipe, yard, slug, shop?.division))];
-    return {
-      file,
-      recipe,
-      items: worked.flatMap(({ item }) => (item ? [item] : [])),
-      problems: inReadingOrder([...problems, ...worked.flatMap((each) => each.problems)]),
-      hash,
-    };
+    const worked = workVariants(recipe, yard, shop?.division);
+    return { file, recipe, items: worked.items, problems: inReadingOrder([...problems, ...worked.problems]), hash };
   });
 }
 

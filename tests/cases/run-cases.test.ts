@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { workVariants } from "../../src/item/variants/work-variants.ts";
 import { workOut } from "../../src/item/work-out.ts";
 import type { Problem } from "../../src/problems/problem.ts";
 import { sentences } from "../../src/problems/sentences.ts";
@@ -15,7 +16,9 @@ const yard = demoYard();
 
 function problemsOf(recipe: string): readonly Problem[] {
   const read = readRecipe("case.md", recipe);
-  return read.recipe ? workOut(read.recipe, yard).problems : read.problems;
+  if (!read.recipe) return read.problems;
+  const built = read.recipe.choices.some(({ name }) => name.text !== "finish");
+  return (built ? workVariants(read.recipe, yard) : workOut(read.recipe, yard)).problems;
 }
 
 const asLine = (p: Problem): string => `${p.at.line}:${p.at.column} ${p.code} ${p.says}`;

@@ -73,7 +73,7 @@ describe("variants", () => {
   });
 
   test("an item without any finish has one, unfinished", () => {
-    expect(worked(pile("")).variants).toEqual([{ slug: "unfinished", name: "unfinished" }]);
+    expect(worked(pile("")).variants).toEqual([{ slug: "unfinished", name: "unfinished", form: "" }]);
     expect(worked(pile("")).variant.unfinished).toBe(true);
   });
 

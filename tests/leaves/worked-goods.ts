@@ -91,7 +91,16 @@ const variantOf = (item: Item, slug: string, finishes: Variant["finish"]): Item 
       .filter(({ members }) => members.includes(member.id))
       .map(({ finish, coats }) => ({ finish, coats })),
   })),
-  variant: { slug, name: slug, standard: slug === "plain", unfinished: finishes.length === 0, finish: finishes },
+  variant: {
+    slug,
+    name: slug,
+    standard: slug === "plain",
+    values: [{ choice: "finish", value: slug }],
+    form: "",
+    formName: "",
+    unfinished: finishes.length === 0,
+    finish: finishes,
+  },
 });
 
 const coatsOf = (what: Finish, members: readonly string[]): Variant["finish"][number] => ({
@@ -107,7 +116,7 @@ const dressed = (item: Item, own: Partial<Item>): [Item, Item, Item] => {
   const whole: Item = {
     ...priced(item, fenceBoard),
     ...own,
-    variants: ["plain", "white", "oil"].map((slug) => ({ slug, name: slug })),
+    variants: ["plain", "white", "oil"].map((slug) => ({ slug, name: slug, form: "" })),
   };
   const all = whole.members.map(({ id }) => id);
   return [

@@ -236,6 +236,9 @@ it("of the front-matter the store may show these fields and no other", () => {
     "purpose",
     "overall",
     "names of finish",
-    "choices",
+    "names of choices",
+    "names of loads",
+    "for",
+    "sold as",
   ]);
 });
