@@ -2,25 +2,27 @@
 import { type Problem, problem } from "../problems/problem.ts";
 import type { Measure, Prose, Reference, Sum } from "../recipe/recipe.ts";
 import { inches } from "../units/length.ts";
-import type { Figure, Item, WorkedProse } from "./item.ts";
+import type { Cord, Figure, Item, WorkedProse } from "./item.ts";
 import type { Placing, Within } from "./placed.ts";
 
 /** What figures are read from. `areas` are the square inches of each member that air reaches. */
 export type Measured = {
   readonly placing: Placing;
-  readonly item: Pick<Item, "weight" | "joins" | "members">;
+  readonly item: Pick<Item, "weight" | "joins" | "members" | "cords">;
   readonly areas: ReadonlyMap<string, number>;
 };
 
 /** The figure of a sum, or why it has none. */
 export function figureOf(sum: Sum, within: Within, measured: Measured): Figure | Problem {
-  if (!weighs(sum)) {
+  if (!isBodily(sum, measured)) {
     const worked = measured.placing.work(sum, within);
     if ("code" in worked) return worked;
     if (worked.kind === "length") return { kind: "length", value: worked.value };
     const value = inches(worked.value);
     return worked.kind === "angle" ? { kind: "angle", degrees: value } : { kind: "number", value };
   }
+  const cord = sum.kind === "measure" ? cordNamed(sum.of, measured) : undefined;
+  if (sum.kind === "measure" && cord) return ofCord(sum, cord);
   if (sum.kind === "measure") return bodily(sum.measure, sum.of, within, measured);
   if (sum.kind === "times" || sum.kind === "over") {
     const figure = figureOf(sum.sum, within, measured);
@@ -37,19 +39,38 @@ export function figureOf(sum: Sum, within: Within, measured: Measured): Figure |
   return withValue(left, plainOf(left) + (sum.kind === "plus" ? 1 : -1) * plainOf(right));
 }
 
-/** Whether a sum asks for a weight or an area anywhere; all others are the placing's own. */
-function weighs(sum: Sum): boolean {
+/** Whether a sum asks anywhere for a weight, an area or something of a cord; all others are the placing's own. */
+function isBodily(sum: Sum, measured: Measured): boolean {
   switch (sum.kind) {
     case "measure":
-      return sum.measure === "weight" || sum.measure === "area";
+      return sum.measure === "weight" || sum.measure === "area" || cordNamed(sum.of, measured) !== undefined;
     case "plus":
     case "minus":
-      return weighs(sum.left) || weighs(sum.right);
+      return isBodily(sum.left, measured) || isBodily(sum.right, measured);
     case "times":
     case "over":
-      return weighs(sum.sum);
+      return isBodily(sum.sum, measured);
     default:
       return false;
+  }
+}
+
+const cordNamed = (of: Reference | undefined, { item }: Measured): Cord | undefined =>
+  of?.names.length === 1 ? item.cords.find((cord) => cord.name === of.names[0]?.text) : undefined;
+
+/** A cord's length as it is cut, its thickness, or its weight. */
+function ofCord(sum: Sum & { kind: "measure" }, cord: Cord): Figure | Problem {
+  switch (sum.measure) {
+    case "length":
+      return { kind: "length", value: cord.length };
+    case "thickness":
+      return { kind: "length", value: cord.rope.diameter };
+    case "weight":
+      return { kind: "weight", pounds: cord.weight };
+    default: {
+      const may = ["length", "thickness", "weight"];
+      return problem("no-such-measure", sum.at, { measure: sum.measure, what: cord.name, may });
+    }
   }
 }
 

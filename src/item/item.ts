@@ -2,10 +2,10 @@
 import type { Shape, Vec3 } from "../geometry/shape.ts";
 import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
-import type { HazardClass } from "../recipe/recipe.ts";
+import type { HazardClass, TextWay, User } from "../recipe/recipe.ts";
 import type { Length } from "../units/length.ts";
-import type { Axis } from "../units/side.ts";
-import type { Board, Fastener, Finish, Fitting } from "../yard/yard.ts";
+import type { Axis, Side } from "../units/side.ts";
+import type { Board, Fastener, Finish, Fitting, Rope } from "../yard/yard.ts";
 
 export type Point = { readonly x: Length; readonly y: Length; readonly z: Length };
 
@@ -200,6 +200,68 @@ export type Join = {
   readonly at: Place;
 };
 
+/** A rope in its place. Lengths are inches, worked from middle to middle of its holes along the faces it lies on. */
+export type Cord = {
+  readonly name: string;
+  readonly rope: Rope;
+  readonly at: Place;
+  /** The members it goes through, in its order: it holds them to each other. */
+  readonly members: readonly string[];
+  /** Its way from end to end: the middles of the holes' mouths, and the hangers. Item space. */
+  readonly points: readonly Vec3[];
+  /** Inside the wood, along it and across the gaps, and hanging free. */
+  readonly through: number;
+  readonly between: number;
+  readonly hanging: number;
+  readonly knots: number;
+  readonly perKnot: number;
+  readonly slack: number;
+  /** All of it, as it is cut. */
+  readonly length: number;
+  readonly weight: number;
+  /** A closed solid for each stretch, lying on the wood; for drawings only. */
+  readonly tube: readonly Shape[];
+  readonly legs: readonly CordLeg[];
+  /** Pounds when the whole item hangs from all legs alike: what this cord carries, and the pull in its flattest leg. */
+  readonly load?: {
+    readonly share: number;
+    readonly legs: number;
+    readonly degrees: number;
+    readonly tension: number;
+    /** How many times that pull would have to grow to break the rope, its knots counted. */
+    readonly designFactor: number;
+  };
+};
+/** The stretch from the wood up to a hanger or a loop (`at`): its length and its degrees above level. */
+export type CordLeg = {
+  readonly at: Vec3;
+  readonly length: number;
+  readonly degrees: number;
+  /** How it is tied there; absent where the rope runs on over the hanger. */
+  readonly tiedAs?: "hanger" | "loop";
+  readonly part: string;
+  readonly said: Place;
+};
+
+/** A row of letters on a board: a rectangle from its lower left corner as one looks at that side. Item space, inches. */
+export type TextField = {
+  readonly name: string;
+  readonly member: string;
+  readonly side: Side;
+  readonly corner: Vec3;
+  readonly across: Vec3;
+  readonly up: Vec3;
+  readonly width: number;
+  readonly height: number;
+  /** The room between the holes, or the whole width of the side. */
+  readonly free: number;
+  /** What stands there unless the buyer asks for something else. */
+  readonly says: string;
+  /** The ways it is offered in, the standard one first. */
+  readonly ways: readonly TextWay[];
+  readonly at: Place;
+};
+
 /** A worked-out figure: what it is and its value; printed later in the units of the edition. */
 export type Figure =
   | { readonly kind: "length"; readonly value: Length }
@@ -239,6 +301,11 @@ export type Variant = {
   readonly slug: string;
   readonly name: string;
   readonly standard: boolean;
+  /** What is chosen, in the order of the choices. */
+  readonly values: readonly { readonly choice: string; readonly value: string }[];
+  /** Variants that differ in their finish alone are of one form: its slug (empty for the standard one) and its name. */
+  readonly form: string;
+  readonly formName: string;
   /** No finish at all: the notice for unfinished goods is due. */
   readonly unfinished: boolean;
   /** What is coated with what: square inches and members by finish, in order of coating. */
@@ -252,6 +319,18 @@ export type Variant = {
   }[];
 };
 
+/** What is put on the thing: so many of this weight, each with its middle over one of these places. */
+export type WorkedLoad = {
+  readonly name: string;
+  /** Pounds of one, and of all. */
+  readonly pounds: number;
+  readonly total: number;
+  readonly places: readonly { readonly at: Vec3; readonly on: readonly string[] }[];
+};
+
+/** Words of the buyer's own, and those that stand there as standard. */
+export type OfferedSaying = { readonly name: string; readonly most: number; readonly standard: string };
+
 export type Item = {
   readonly title: string;
   readonly slug: string;
@@ -262,7 +341,12 @@ export type Item = {
   readonly purpose?: string;
   readonly variant: Variant;
   /** All variants offered, the standard one first. */
-  readonly variants: readonly { readonly slug: string; readonly name: string }[];
+  readonly variants: readonly { readonly slug: string; readonly name: string; readonly form: string }[];
+  readonly sayings: readonly OfferedSaying[];
+  readonly loads: readonly WorkedLoad[];
+  readonly madeFor: readonly User[];
+  /** How many of it are one sold thing ("pair"), and what that weighs; absent where it is sold one by one. */
+  readonly soldAs?: { readonly count: number; readonly words: string; readonly weight: number };
   readonly overall: { readonly width: Length; readonly depth: Length; readonly height: Length };
   /** Pounds, wood, fasteners and fittings together; and of the wood alone. */
   readonly weight: number;
@@ -275,6 +359,8 @@ export type Item = {
   readonly contacts: readonly Contact[];
   readonly overlaps: readonly Overlap[];
   readonly joins: readonly Join[];
+  readonly cords: readonly Cord[];
+  readonly textFields: readonly TextField[];
   readonly intro: readonly WorkedProse[];
   readonly sections: readonly WorkedSection[];
   /** Even gaps by line, for spacer blocks: the clear distance between neighbours and where it is used. */

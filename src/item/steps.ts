@@ -119,8 +119,8 @@ function addsOf(
   const kind = section.makes?.panel.text;
   const inner = [...made.values()].flat().filter((kit) => kit.kind !== kind);
   return step.adds.flatMap((reference) => {
-    // A fitting may be named too; it is no board, so it adds nothing to the picture's boards.
-    const isFitting = recipe.fittings.some((line) => line.name.text === reference.names[0]?.text);
+    // A fitting or a cord may be named too; it is no board, so it adds nothing to the picture's boards.
+    const isFitting = [...recipe.fittings, ...recipe.cords].some((line) => line.name.text === reference.names[0]?.text);
     if (!kits && isFitting && reference.names.length === 1) return [];
     const found = placing.find(reference, within(section));
     if ("code" in found) {

@@ -1,7 +1,8 @@
 // The worked-out item -> the plain tree that is printed as JSON: inches, cubic inches, pounds and degrees as numbers.
 import { inches, type Length } from "../units/length.ts";
+import { ropeToBuy } from "./cord/rope-to-buy.ts";
 import { vecOf } from "./frame.ts";
-import type { Item, Piece } from "./item.ts";
+import type { Cord, Item, Piece, TextField } from "./item.ts";
 
 /** Twelve decimals of what came out of a sum of doubles, so that the last bit of one doesn't show; 0 has no sign. */
 const plain = (value: number): number => Number(value.toFixed(12)) + 0;
@@ -20,11 +21,54 @@ const pieceJson = (piece: Piece) => ({
   volume: plain(piece.volume),
 });
 
+const cordJson = (cord: Cord) => ({
+  name: cord.name,
+  rope: cord.rope.name,
+  diameter: length(cord.rope.diameter),
+  members: cord.members,
+  points: cord.points.map((point) => point.map(plain)),
+  through: plain(cord.through),
+  between: plain(cord.between),
+  hanging: plain(cord.hanging),
+  knots: cord.knots,
+  perKnot: plain(cord.perKnot),
+  slack: plain(cord.slack),
+  length: plain(cord.length),
+  buy: length(ropeToBuy(cord.rope, [cord.length]).buy),
+  weight: plain(cord.weight),
+  ...(cord.load
+    ? {
+        load: {
+          share: plain(cord.load.share),
+          legs: cord.load.legs,
+          angle: plain(cord.load.degrees),
+          tension: plain(cord.load.tension),
+          designFactor: plain(cord.load.designFactor),
+        },
+      }
+    : {}),
+});
+
+const textJson = (field: TextField) => ({
+  name: field.name,
+  member: field.member,
+  side: field.side,
+  corner: field.corner.map(plain),
+  across: field.across.map(plain),
+  up: field.up.map(plain),
+  width: plain(field.width),
+  height: plain(field.height),
+  free: plain(field.free),
+  says: field.says,
+  ways: field.ways,
+});
+
 /** The keys that scripts read. Keys of stages that aren't built are absent. */
 export const workJson = (item: Item) => ({
   title: item.title,
   slug: item.slug,
   variant: item.variant.slug,
+  chosen: item.variant.values,
   overall: {
     width: length(item.overall.width),
     depth: length(item.overall.depth),
@@ -41,6 +85,17 @@ export const workJson = (item: Item) => ({
     max: vecOf(member.max).map(plain),
   })),
   overlaps: item.overlaps.map(({ a, b, volume, depth }) => ({ a, b, volume: plain(volume), depth: plain(depth) })),
+  loads: item.loads.map(({ name, pounds, total, places }) => ({
+    name,
+    weight: plain(pounds),
+    total: plain(total),
+    places: places.map(({ at, on }) => ({ at: at.map(plain), on })),
+  })),
+  ...(item.soldAs
+    ? { soldAs: { count: item.soldAs.count, words: item.soldAs.words, weight: plain(item.soldAs.weight) } }
+    : {}),
+  cords: item.cords.map(cordJson),
+  text: item.textFields.map(textJson),
   finish: item.variant.finish.map(({ finish, coats, members, area, gallons }) => ({
     finish: finish.name,
     coats,

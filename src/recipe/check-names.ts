@@ -7,18 +7,30 @@ import { checkName } from "./name.ts";
 import type { Line, Recipe } from "./recipe.ts";
 import type { Gathered } from "./scan.ts";
 
-type Parts = Pick<Recipe, "sizes" | "pieces" | "panels" | "assemblies" | "stand" | "fittings" | "finishes">;
+type Parts = Pick<
+  Recipe,
+  "sizes" | "pieces" | "panels" | "assemblies" | "stand" | "fittings" | "finishes" | "cords" | "texts"
+>;
 
 /** Names that can't be names, and names given twice where one could be taken for the other. */
 export function checkNamesGiven(recipe: Parts): Problem[] {
   const kits = [...recipe.panels, ...recipe.assemblies];
   const lines = [...kits.flatMap((kit) => kit.lines), ...recipe.stand, ...recipe.fittings];
-  const all = [...recipe.sizes, ...recipe.pieces, ...kits, ...recipe.finishes, ...lines];
+  const all = [
+    ...recipe.sizes,
+    ...recipe.pieces,
+    ...kits,
+    ...recipe.finishes,
+    ...recipe.cords,
+    ...recipe.texts,
+    ...lines,
+  ];
   return [
     ...all.flatMap(({ name }) => checkName(name) ?? []),
     ...clashes(recipe.pieces, kits, "a piece"),
     ...clashes(recipe.panels, recipe.assemblies, "a panel"),
     ...clashes(recipe.stand, recipe.fittings, "a line under stand"),
+    ...clashes(lines, recipe.cords, "a line"),
   ];
 }
 

@@ -9,7 +9,7 @@ export type Group = {
   readonly named: Written;
 };
 
-type Named = Pick<Recipe, "panels" | "assemblies" | "stand" | "fittings">;
+type Named = Pick<Recipe, "panels" | "assemblies" | "stand" | "fittings" | "cords">;
 
 /** Every panel and assembly kind and every one of them that stands, and every line under them, in the order of the recipe. */
 export function groupsOf(recipe: Named): readonly Group[] {
@@ -30,6 +30,7 @@ export function groupsOf(recipe: Named): readonly Group[] {
     ]),
     ...under([], recipe.stand),
     ...recipe.fittings.map((line): Group => ({ path: [line.name.text], kind: "fitting", named: line.name })),
+    ...recipe.cords.map((cord): Group => ({ path: [cord.name.text], kind: "fitting", named: cord.name })),
   ];
 }
 

@@ -11,7 +11,7 @@ import type { PlacedMember } from "../placed.ts";
  */
 export function checkHeld(
   members: readonly PlacedMember[],
-  joins: readonly Join[],
+  joins: readonly Pick<Join, "a" | "b">[],
   contacts: readonly Contact[],
   excused: ReadonlySet<string>,
 ): Problem[] {
