@@ -28,12 +28,12 @@ export type SecondEnd = "slide" | "turn over" | "turn round" | "swing" | "anew";
 
 const alike = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6;
 
+/** Half a turn about the board's width changes the mitre's sign, half a turn about its thickness the bevel's. */
 export function secondEnd(one: SawAngles, other: SawAngles): SecondEnd {
   const [sameMitre, sameBevel] = [alike(one.mitre, other.mitre), alike(one.bevel, other.bevel)];
   const [counterMitre, counterBevel] = [alike(one.mitre, -other.mitre), alike(one.bevel, -other.bevel)];
   if (sameMitre && sameBevel) return "slide";
-  if (counterMitre && sameBevel && alike(one.bevel, 0)) return "turn over";
-  if (sameMitre && counterBevel) return "turn round";
   if (counterMitre && sameBevel) return "turn over";
+  if (sameMitre && counterBevel) return "turn round";
   return counterMitre && counterBevel ? "swing" : "anew";
 }

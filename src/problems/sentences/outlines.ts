@@ -1,7 +1,9 @@
 // The sentences of cuts that shape a board, of outlines and of boards glued up.
+
 import type { Side } from "../../units/side.ts";
 import { sayLength as said } from "../say-length.ts";
 import type { Sentence } from "../sentences.ts";
+import { quoted } from "./words.ts";
 
 export const outlineSentences = {
   "cut-part-idle": (f: { found: string; cut: string; form: string }) => ({
@@ -65,5 +67,89 @@ export const outlineSentences = {
   "slope-misses": (f: { cut: string; what: string; by: number }) => ({
     says: `"${f.cut}" cuts nothing: "${f.what}" stays ${said(f.by)} under the line.`,
     mend: "Lower the line, or take the cut away.",
+  }),
+  "working-alone": (f: { what: string; wants: string }) => ({
+    says: `${f.what} is said, but nothing of "${f.wants}".`,
+    expected: `"${f.wants}" as well`,
+    mend: "Add it, or take this away.",
+  }),
+  "unknown-stroke": (f: { found: string; kinds: readonly string[]; nearest: string | undefined }) => ({
+    says: `"${f.found}" is no stroke of an outline.`,
+    found: f.found,
+    expected: `one of ${quoted(f.kinds)}`,
+    ...(f.nearest === undefined ? {} : { nearest: f.nearest }),
+    mend: f.nearest === undefined ? "Start with the kind of stroke." : `Write "${f.nearest}".`,
+  }),
+  "no-outline": (f: { found: string; known: readonly string[]; nearest: string | undefined }) => ({
+    says: `no outline is called "${f.found}".`,
+    found: f.found,
+    expected:
+      f.known.length > 0
+        ? `one of ${quoted(f.known)}, or a file ending in .svg`
+        : "a name under `outlines:`, or a file ending in .svg",
+    ...(f.nearest === undefined ? {} : { nearest: f.nearest }),
+    mend: "Write the outline under `outlines:`, or name the drawing beside the recipe.",
+  }),
+  "no-drawing": (f: { file: string }) => ({
+    says: `there is no file "${f.file}" beside the recipe.`,
+    mend: "Save the drawing in the recipe's own folder under that name.",
+  }),
+  "svg-too-long": (f: { letters: number; most: number }) => ({
+    says: `this drawing has ${f.letters} letters; ${f.most} is the most that is read.`,
+    mend: "Simplify its lines and leave pictures out.",
+  }),
+  "svg-broken": (f: { why: string }) => ({
+    says: `this drawing can't be read: ${f.why.replace(/\.$/, "")}.`,
+    expected: "an SVG file",
+    mend: "Save it again as plain SVG.",
+  }),
+  "svg-not-one": (f: { found: string }) => ({
+    says: `this file starts with <${f.found}>, so it is no SVG drawing.`,
+    expected: "<svg …>",
+    mend: "Save the drawing as plain SVG.",
+  }),
+  "svg-thing": (f: { found: string }) => ({
+    says: `<${f.found}> is nothing that a saw can follow.`,
+    found: f.found,
+    expected: "path, rect, circle, ellipse, polygon, in groups or not",
+    mend: "Turn it into a path, or take it out of the drawing.",
+  }),
+  "svg-transform": (f: { found: string }) => ({
+    says: `the transform "${f.found}" can't be read.`,
+    found: f.found,
+    expected: "translate, scale, rotate, skewX, skewY or matrix",
+    mend: "Apply the transform in the drawing program and save it again.",
+  }),
+  "svg-numbers": (f: { name: string; found: string }) => ({
+    says: `the numbers of this <${f.name}> can't be read from "${f.found}" on.`,
+    found: f.found,
+    mend: "Save the drawing again as plain SVG.",
+  }),
+  "svg-open": (f: { name: string; gap: number; x: number; y: number }) => ({
+    says: `the line of this <${f.name}> is not closed: it ends at ${said(f.x)}, ${said(f.y)}, ${said(f.gap)} from where it starts.`,
+    found: `a gap of ${said(f.gap)}`,
+    expected: "a line that comes back to its start",
+    mend: "Close the path.",
+  }),
+  "svg-lines": (f: { count: number; most: number }) => ({
+    says:
+      f.count === 0 ? "nothing is drawn here." : `${f.count} lines are drawn here; ${f.most} is the most that is read.`,
+    expected: "one closed line, and the lines of what is cut out of it",
+    mend: f.count === 0 ? "Draw the outline as a path." : "Leave out what isn't sawn.",
+  }),
+  "svg-no-size": (f: { width: string; height: string }) => ({
+    says: `this drawing doesn't say how large it is${f.width === "" ? "" : `: its width is "${f.width}", its height "${f.height}"`}.`,
+    expected: 'a width and a height in in, mm or cm, as in width="9in" height="9in"',
+    mend: "Give the sheet its true size with a unit.",
+  }),
+  "svg-view-box": (f: { found: string }) => ({
+    says: `the viewBox "${f.found}" is not four numbers with a width and a height above 0.`,
+    found: f.found,
+    mend: "Save the drawing again as plain SVG.",
+  }),
+  "svg-stretched": (f: { width: number; height: number; boxWidth: number; boxHeight: number }) => ({
+    says: `this drawing is stretched: ${said(f.width)} x ${said(f.height)} shows ${f.boxWidth} x ${f.boxHeight} units.`,
+    expected: "the same scale both ways",
+    mend: "Make width and height fit the viewBox.",
   }),
 } satisfies Record<string, (facts: never) => Sentence>;

@@ -145,7 +145,8 @@ export const clauseSentences = {
   "unknown-working": (f: { found: string }) => ({
     says: `"${f.found}" is nothing that is done to a board here.`,
     found: f.found,
-    expected: '"ripped to W" or "planed to T"',
+    expected:
+      '"ripped to W", "planed to T", "outline NAME", "N plies", "grain crossed", "glued edge to edge to W wide"',
     mend: "Say the width it is ripped to or the thickness it is planed to; its length follows from its place.",
   }),
   "join-count": (f: { found: string; nearest: string | undefined }) => ({

@@ -1,0 +1,130 @@
+// Loops as polygons -> where they cross or touch each other, which lies inside which, and where the wood between is thin.
+import { signedArea } from "./profile.ts";
+import type { Vec2 } from "./shape.ts";
+
+type Side = { readonly loop: number; readonly i: number; readonly count: number; readonly a: Vec2; readonly b: Vec2 };
+
+const sidesOf = (loops: readonly (readonly Vec2[])[]): Side[] =>
+  loops.flatMap((points, loop) =>
+    points.map((a, i) => ({ loop, i, count: points.length, a, b: points[(i + 1) % points.length] ?? a })),
+  );
+
+const isNext = (p: Side, q: Side): boolean =>
+  p.loop === q.loop && ((p.i + 1) % p.count === q.i || (q.i + 1) % q.count === p.i);
+
+/** Pairs of sides whose boxes come within `reach` of each other, each pair once. */
+function* nearPairs(sides: readonly Side[], reach: () => number): Generator<readonly [Side, Side]> {
+  const low = (s: Side) => Math.min(s.a[0], s.b[0]);
+  const high = (s: Side) => Math.max(s.a[0], s.b[0]);
+  const sorted = [...sides].sort((p, q) => low(p) - low(q));
+  for (const [k, p] of sorted.entries()) {
+    for (let j = k + 1; j < sorted.length; j++) {
+      const q = sorted[j] as Side;
+      if (low(q) > high(p) + reach()) break;
+      const apart = Math.max(Math.min(p.a[1], p.b[1]), Math.min(q.a[1], q.b[1]));
+      if (apart <= Math.min(Math.max(p.a[1], p.b[1]), Math.max(q.a[1], q.b[1])) + reach()) yield [p, q];
+    }
+  }
+}
+
+/** The first place where two sides cross or touch that don't follow each other; loops by their numbers. */
+export function findCrossing(
+  loops: readonly (readonly Vec2[])[],
+): { readonly at: Vec2; readonly loops: readonly [number, number] } | undefined {
+  for (const [p, q] of nearPairs(sidesOf(loops), () => touching)) {
+    if (isNext(p, q)) {
+      if (foldsBack(p, q)) return { at: q.a, loops: [p.loop, q.loop] };
+      continue;
+    }
+    const { gap, from } = nearest(p, q);
+    if (gap <= touching) return { at: from, loops: [Math.min(p.loop, q.loop), Math.max(p.loop, q.loop)] };
+  }
+  return undefined;
+}
+
+/** Nearer than this two sides touch (inches). */
+const touching = 1e-6;
+
+/** Whether the later of two following sides runs straight back over the earlier. */
+function foldsBack(p: Side, q: Side): boolean {
+  const [u, v] = [minus(p.b, p.a), minus(q.b, q.a)];
+  const size = Math.hypot(...u) * Math.hypot(...v);
+  return dot(u, v) < 0 && Math.abs(u[0] * v[1] - u[1] * v[0]) < 1e-9 * size;
+}
+
+/** Whether a point lies inside a polygon (a ray to the right, counted). */
+export function isInside(points: readonly Vec2[], [x, y]: Vec2): boolean {
+  let inside = false;
+  points.forEach(([ax, ay], i) => {
+    const [bx, by] = points[(i + 1) % points.length] ?? [ax, ay];
+    if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+  });
+  return inside;
+}
+
+export type Web = { readonly width: number; readonly from: Vec2; readonly to: Vec2 };
+
+/**
+ * Where the wood between two parts of the boundary is narrowest: the shortest line across wood that stands square to the
+ * boundary at both ends, or ends in an inward corner. The first loop is the edge. Undefined where nothing faces anything.
+ */
+export function thinnestWood(loops: readonly (readonly Vec2[])[]): Web | undefined {
+  const turned = loops.map((points) => (signedArea(points) < 0 ? [...points].reverse() : points));
+  let least: Web | undefined;
+  for (const [p, q] of nearPairs(sidesOf(turned), () => least?.width ?? Number.POSITIVE_INFINITY)) {
+    if (isNext(p, q)) continue;
+    const { gap, from, to } = nearest(p, q);
+    if (least && gap >= least.width) continue;
+    if (!facesOn(turned, p, from, to) || !facesOn(turned, q, to, from)) continue;
+    const inWood = [0.1, 0.5, 0.9].every((t) => {
+      const at: Vec2 = [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t];
+      return turned.every((points, k) => isInside(points, at) === (k === 0));
+    });
+    if (inWood) least = { width: gap, from, to };
+  }
+  return least;
+}
+
+/** Whether neither way along the boundary from `from` leads nearer to `to`. */
+function facesOn(loops: readonly (readonly Vec2[])[], side: Side, from: Vec2, to: Vec2): boolean {
+  const points = loops[side.loop] ?? [];
+  const at = (i: number): Vec2 => points[(i + points.length) % points.length] ?? from;
+  const isAt = (p: Vec2) => Math.hypot(p[0] - from[0], p[1] - from[1]) < 1e-9;
+  const ways = isAt(side.a) ? [at(side.i - 1), side.b] : isAt(side.b) ? [side.a, at(side.i + 2)] : [side.a, side.b];
+  const out = minus(to, from);
+  return ways.every((way) => {
+    const along = minus(way, from);
+    return dot(along, out) <= 0.02 * Math.hypot(...along) * Math.hypot(...out);
+  });
+}
+
+const minus = (p: Vec2, q: Vec2): Vec2 => [p[0] - q[0], p[1] - q[1]];
+const dot = (p: Vec2, q: Vec2): number => p[0] * q[0] + p[1] * q[1];
+
+/** The nearest points of two sides. */
+function nearest(p: Side, q: Side): { gap: number; from: Vec2; to: Vec2 } {
+  const crossing = crossingOf(p, q);
+  if (crossing) return { gap: 0, from: crossing, to: crossing };
+  const tries = [
+    { from: p.a, to: footOn(q, p.a) },
+    { from: p.b, to: footOn(q, p.b) },
+    { from: footOn(p, q.a), to: q.a },
+    { from: footOn(p, q.b), to: q.b },
+  ].map((pair) => ({ ...pair, gap: Math.hypot(...minus(pair.from, pair.to)) }));
+  return tries.reduce((best, each) => (each.gap < best.gap ? each : best));
+}
+
+function footOn({ a, b }: Side, p: Vec2): Vec2 {
+  const along = minus(b, a);
+  const t = Math.max(0, Math.min(1, dot(minus(p, a), along) / Math.max(dot(along, along), 1e-30)));
+  return [a[0] + along[0] * t, a[1] + along[1] * t];
+}
+
+function crossingOf(p: Side, q: Side): Vec2 | undefined {
+  const [u, v, w] = [minus(p.b, p.a), minus(q.b, q.a), minus(q.a, p.a)];
+  const turn = u[0] * v[1] - u[1] * v[0];
+  if (Math.abs(turn) < 1e-15) return undefined;
+  const s = (w[0] * v[1] - w[1] * v[0]) / turn;
+  const t = (w[0] * u[1] - w[1] * u[0]) / turn;
+  return s >= 0 && s <= 1 && t >= 0 && t <= 1 ? [p.a[0] + u[0] * s, p.a[1] + u[1] * s] : undefined;
+}
