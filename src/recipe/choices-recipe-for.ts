@@ -32,7 +32,9 @@ export function recipeFor(recipe: Recipe, variant: Pick<Chosen, "values">): Reci
     claims: changed.claims.filter(stands),
     loads: changed.loads.filter(stands),
     cords: changed.cords.filter(stands),
-    texts: changed.texts.filter(stands).map((text) => ({ ...text, sayings: text.sayings.map((words) => standardOf(words, recipe)) })),
+    texts: changed.texts
+      .filter(stands)
+      .map((text) => ({ ...text, sayings: text.sayings.map((words) => standardOf(words, recipe)) })),
     intro: changed.intro.filter(stands),
     sections: changed.sections.filter(stands).map((section) => sectionFor(section, stands)),
   };

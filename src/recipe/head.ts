@@ -3,11 +3,10 @@ import { nearest } from "../problems/nearest.ts";
 import { further, type Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { slug } from "../units/slug.ts";
+import { formatMigrations, knownFormat, type Migration, migrationPath } from "./format-migrations.ts";
 import { type HazardClass, hazardClasses } from "./recipe.ts";
 import { wordsOf } from "./scan.ts";
 
-/** The format this reader knows. A recipe that names none is of this one. */
-export const knownFormat = 1;
 const longestTitle = 80;
 
 export function checkTitle(title: Written): Problem[] {
@@ -17,10 +16,17 @@ export function checkTitle(title: Written): Problem[] {
   return [];
 }
 
-export function checkFormat(format: Written | undefined): Problem[] {
-  return !format || format.text === String(knownFormat)
-    ? []
-    : [problem("unknown-format", format.at, { found: format.text, known: knownFormat })];
+/** A newer format is refused; of an older one it is told which migrations lead here. */
+export function checkFormat(
+  format: Written | undefined,
+  migrations: readonly Migration[] = formatMigrations,
+  known: number = knownFormat,
+): Problem[] {
+  if (!format || format.text === String(known)) return [];
+  const found = /^\d+$/.test(format.text) ? Number(format.text) : undefined;
+  const path = found === undefined ? undefined : migrationPath(found, known, migrations);
+  if (found === undefined || !path) return [problem("unknown-format", format.at, { found: format.text, known })];
+  return [problem("old-format", format.at, { found, known, steps: path.map(({ says }) => says) })];
 }
 
 export function readDraft(draft: Written | undefined, problems: Problem[]): boolean {

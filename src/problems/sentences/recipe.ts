@@ -4,6 +4,8 @@ import { bodySentences } from "./recipe-body.ts";
 import { clauseSentences } from "./recipe-clause.ts";
 import { near, quoted } from "./words.ts";
 
+const newer = (f: { found: string; known: number }): boolean => Number(f.found) > f.known;
+
 export const recipeSentences = {
   ...clauseSentences,
   ...bodySentences,
@@ -61,7 +63,9 @@ export const recipeSentences = {
     says: `This recipe says that it is of format ${f.found}; format ${f.known} is the one that is read here.`,
     found: f.found,
     expected: `format ${f.known}, or no format line`,
-    mend: "Take the line out if the recipe is new; else build it with the release that knows its format.",
+    mend: newer(f)
+      ? "Build it with the newer release that it was written for, or take what is new out of it and the format line too."
+      : "Take the line out if the recipe is new; else build it with the release that knows its format.",
   }),
   "yes-or-no": (f: { found: string; nearest: string | undefined }) => ({
     says: `"${f.found}" is neither yes nor no.`,
