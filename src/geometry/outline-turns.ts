@@ -11,13 +11,18 @@ const samples = 64;
 
 /**
  * The tightest of the turns in which wood lies outside the bend: to the right going counter-clockwise round an edge, to the
- * left round a cut-out. A kink of more than half a degree is a turn of radius 0.
+ * left round a cut-out. With corners, a kink of more than half a degree is a turn of radius 0.
  */
-export function tightestInsideTurn(loop: Loop, isCutOut: boolean, chord: number): Turn | undefined {
+export function tightestInsideTurn(
+  loop: Loop,
+  isCutOut: boolean,
+  chord: number,
+  withCorners: boolean,
+): Turn | undefined {
   if (loop.kind === "circle") return isCutOut ? { radius: loop.radius, at: loop.centre, sharp: false } : undefined;
   const ccw = signedArea(roughPoints(loop, chord)) > 0;
   const inward = isCutOut === ccw ? 1 : -1;
-  const turns = [...bendsOf(loop, inward), ...kinksOf(loop, inward)];
+  const turns = [...bendsOf(loop, inward), ...(withCorners ? kinksOf(loop, inward) : [])];
   return turns.reduce<Turn | undefined>(
     (least, turn) => (least && least.radius <= turn.radius ? least : turn),
     undefined,

@@ -93,6 +93,8 @@ function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | 
     planed: placed.planed,
     ...endsOf(form.trims, ownSize(placed), placed.length),
     cuts: form.cuts,
+    ...(placed.blanks ? { blanks: placed.blanks } : {}),
+    ...(placed.outline ? { outline: placed.outline.name } : {}),
     volume: solid.volume,
     weight: solid.volume * placed.board.density,
     members: cut.map((c) => c.placed.id),

@@ -25,6 +25,7 @@ export function ownSize(places: Places, one: One, axis: Axis): Length | undefine
     return isWidth ? body.fitting.size?.width : body.fitting.size?.thickness;
   }
   if (body.kind === "fitting") return body.fitting.size?.length;
+  if (body.section.length !== undefined) return body.section.length;
   const long = clauseOf(thing.line, "long");
   if (!long) return undefined;
   const reading: Reading = { space: thing.space, axis: undefined, set: 0 };
@@ -56,6 +57,7 @@ export function sizeSaid(places: Places, one: One, axis: Axis): Said[] {
     return [{ what: "size", value, words: `the size of ${body.panel.name.text}`, at }];
   }
   if (long && axis === body.lay.length) return [{ what: "size", value, words: long.text, at: long.at }];
-  const words = `the ${axis === body.lay.width ? "width" : "thickness"} of ${line.what.text}`;
+  const part = axis === body.lay.length ? "length" : axis === body.lay.width ? "width" : "thickness";
+  const words = `the ${part} of ${line.what.text}`;
   return [{ what: "size", value, words, at: line.what.at }];
 }

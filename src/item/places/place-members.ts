@@ -7,6 +7,9 @@ import { compareLengths, inches, least, minus, most } from "../../units/length.t
 import { type Axis, axes } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
 import type { Heading, Item, Lie, Panel, PlacedFitting, Point } from "../item.ts";
+import { checkBlanks } from "../outlines/check-blanks.ts";
+import { blanksOf } from "../outlines/form-piece.ts";
+import { lieOutline, type Seen } from "../outlines/lie-outline.ts";
 import type { PlacedMember, Placing, Slant, Within } from "../placed.ts";
 import { Answers } from "./ask.ts";
 import {
@@ -62,6 +65,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
     else members.push(placedMember(places, target, box, whole, origin));
   }
   for (const member of members) checkBoardLength(member, problems);
+  problems.push(...members.flatMap(checkBlanks));
   const kits = panelSpaces(item).map((space) => ({ space, placed: placedPanel(places, space, origin) }));
   const panels = kits.filter(({ space }) => space.kind === "panel").map(({ placed }) => placed);
   const assemblies = kits.filter(({ space }) => space.kind === "assembly").map(({ placed }) => placed);
@@ -168,6 +172,7 @@ function placedMember(
   const at = thing.line.at;
   const own = places.slantIn(thing, target.index, places.item);
   const slant = own && fromOrigin(own, origin);
+  const length = slant ? slant.size[0] : sizeOf(box[lie.length]);
   return {
     id: memberId(places, target),
     ...kitsOf(space),
@@ -180,13 +185,22 @@ function placedMember(
     lie,
     min: least3(box),
     max: most3(box),
-    length: slant ? slant.size[0] : sizeOf(box[lie.length]),
+    length,
     width: slant ? slant.size[1] : sizeOf(box[lie.width]),
     thickness: slant ? slant.size[2] : sizeOf(box[lie.thickness]),
     loose: [thing, ...hostsOf(space)].some((t) => t.line.clauses.some((c) => c.kind === "loose")),
     ...(slant ? { slant } : {}),
+    ...(section.outline ? { outline: lieOutline(section.outline, lie, seenFrom(space)) } : {}),
+    ...(section.glue ? { blanks: blanksOf(section.glue, length, section.width) } : {}),
     at,
   };
+}
+
+/** The directions an outline is seen by. */
+function seenFrom(space: Space): Seen {
+  const host = space.host?.thing().body;
+  if (host?.kind === "panel") return { up: host.turn.z, through: host.turn.y, mirrored: host.mirrored };
+  return { up: { axis: "z", sign: 1 }, through: { axis: "y", sign: 1 }, mirrored: false };
 }
 
 /** A slant of the item's space told from the least corner of the whole. */

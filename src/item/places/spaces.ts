@@ -5,6 +5,7 @@ import type { ClauseKind, Line, PanelKind, PieceKind, Recipe, Sum } from "../../
 import { compareLengths, type Exact, isExact, type Length } from "../../units/length.ts";
 import { axisOf, type Side } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
+import { formPiece } from "../outlines/form-piece.ts";
 import { Fault, orFault } from "./fault.ts";
 import { layOf, rowAxisOf } from "./lay.ts";
 import { type Body, clauseOf, type Section, type Space, type Thing } from "./thing.ts";
@@ -19,6 +20,8 @@ const notForPanels: readonly ClauseKind[] = [
   "mitred",
   "edges level",
 ];
+/** An outline has its own length and ends. */
+const notForOutlines: readonly ClauseKind[] = ["long", "lapping", "leaning", "meeting", "mitred", "edges level"];
 const notForPieces: readonly ClauseKind[] = ["sloping"];
 
 /** How a size is worked out before anything is placed: sizes and lengths, but no line and no measure of a placed thing. */
@@ -31,7 +34,7 @@ export function sectionsOf(recipe: Recipe, yard: Yard, sizeOf: SizeOf): Sections
   return new Map(
     recipe.pieces.map((kind): [string, Section | Fault] => [
       kind.name.text,
-      orFault(() => sectionOf(kind, yard, sizeOf)),
+      orFault(() => sectionOf(kind, yard, sizeOf, recipe.outlines)),
     ]),
   );
 }
@@ -81,7 +84,7 @@ export function spacesOf(recipe: Recipe, yard: Yard, sections: Sections, problem
   return item;
 }
 
-function sectionOf(kind: PieceKind, yard: Yard, sizeOf: SizeOf): Section {
+function sectionOf(kind: PieceKind, yard: Yard, sizeOf: SizeOf, outlines: Recipe["outlines"]): Section {
   const board = yard.boards.find((b) => b.name === kind.board.text);
   if (!board) {
     const known = yard.boards.map((b) => b.name);
@@ -103,7 +106,8 @@ function sectionOf(kind: PieceKind, yard: Yard, sizeOf: SizeOf): Section {
   const width = finished(kind.ripped, board.width, "ripped");
   const thickness = finished(kind.planed, board.thickness, "planed");
   const name = kind.name.text;
-  return { name, board, width, thickness, ripped: kind.ripped !== undefined, planed: kind.planed !== undefined };
+  const formed = formPiece(kind, { board, width, thickness }, outlines, sizeOf);
+  return { name, board, ...formed, ripped: kind.ripped !== undefined, planed: kind.planed !== undefined };
 }
 
 function refuse(line: Line, kinds: readonly ClauseKind[], kind: "panel" | "piece"): void {
@@ -135,6 +139,8 @@ function checkPair(line: Line): void {
 function pieceThing(key: string, line: Line, space: Space, section: Section): Thing {
   refuse(line, notForPieces, "piece");
   checkPair(line);
+  const own = section.outline && line.clauses.find((c) => notForOutlines.includes(c.kind));
+  if (own) throw new Fault(problem("outline-placed", own.at, { name: line.name.text, clause: own.text }));
   const lay = layOf(line, space);
   const rowAxis = rowAxisOf(line, space, lay);
   checkRow(line, rowAxis);

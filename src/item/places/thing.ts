@@ -1,20 +1,18 @@
 // The things a recipe puts in place and the spaces they stand in, before any number is known.
 import type { Clause, ClauseKind, Line, PanelKind, Reference, Sum } from "../../recipe/recipe.ts";
-import type { Exact } from "../../units/length.ts";
 import type { Axis, Side } from "../../units/side.ts";
 import type { Board, Fitting } from "../../yard/yard.ts";
 import type { Heading } from "../item.ts";
+import type { Formed } from "../outlines/form-piece.ts";
 import type { Fault } from "./fault.ts";
 
 /** A piece as declared: its board and its finished section. */
 export type Section = {
   readonly name: string;
   readonly board: Board;
-  readonly width: Exact;
-  readonly thickness: Exact;
   readonly ripped: boolean;
   readonly planed: boolean;
-};
+} & Formed;
 
 /** The board's own axes in the space it is placed in. */
 export type Lay = { readonly length: Axis; readonly width: Axis; readonly thickness: Axis };

@@ -1,9 +1,13 @@
 // The sentences of cuts that shape a board, of outlines and of boards glued up.
 
+import type { Length } from "../../units/length.ts";
 import type { Side } from "../../units/side.ts";
 import { sayLength as said } from "../say-length.ts";
 import type { Sentence } from "../sentences.ts";
 import { quoted } from "./words.ts";
+
+/** A place in an outline. */
+const spot = (x: number, y: number): string => `${said(x)}, ${said(y)}`;
 
 export const outlineSentences = {
   "cut-part-idle": (f: { found: string; cut: string; form: string }) => ({
@@ -151,5 +155,122 @@ export const outlineSentences = {
     says: `this drawing is stretched: ${said(f.width)} x ${said(f.height)} shows ${f.boxWidth} x ${f.boxHeight} units.`,
     expected: "the same scale both ways",
     mend: "Make width and height fit the viewBox.",
+  }),
+  "outline-empty": (f: { name: string }) => ({
+    says: `"${f.name}" has no line.`,
+    expected: "`start 0, 0; line to …; close`",
+    mend: "Draw it.",
+  }),
+  "outline-no-start": (f: { stroke: string }) => ({
+    says: `"${f.stroke}" comes before the outline has started.`,
+    expected: "`start X, Y`",
+    mend: "Say first where the line starts.",
+  }),
+  "stroke-order": (f: { stroke: string; first: boolean }) => ({
+    says: `"${f.stroke}" can't follow here: ${f.first ? "the stroke before it is a whole line by itself" : "it begins a line of its own"}.`,
+    mend: "Give each closed line a name and a row of its own.",
+  }),
+  "stroke-after-end": (f: { end: string }) => ({
+    says: `this comes after "${f.end}", where the line is closed.`,
+    mend: `Put "${f.end}" last.`,
+  }),
+  "outline-open": (f: { name: string; x: number; y: number; toX: number; toY: number; gap: number }) => ({
+    says: `"${f.name}" is not closed: it ends at ${spot(f.x, f.y)}, ${said(f.gap)} from its start at ${spot(f.toX, f.toY)}.`,
+    found: `a gap of ${said(f.gap)}`,
+    expected: "a line that comes back to its start",
+    mend: "Add `close`, or lead the last stroke to the start.",
+  }),
+  "outline-flat": (f: { name: string }) => ({
+    says: `"${f.name}" has too few strokes to hold any wood.`,
+    mend: "Draw three lines or more, or two of which one is bent.",
+  }),
+  "round-points": (f: { count: number }) => ({
+    says: `a round curve needs three points or more; here ${f.count === 1 ? "is 1" : `are ${f.count}`}.`,
+    mend: "Add points, or write a circle.",
+  }),
+  "points-same": (f: { stroke: string; x: number; y: number }) => ({
+    says: `${f.stroke} has the point ${spot(f.x, f.y)} twice in a row.`,
+    mend: "Take one away.",
+  }),
+  "arc-straight": (f: { stroke: string }) => ({
+    says: `the three points of "${f.stroke}" stand in one line, so no circle runs through them.`,
+    mend: "Move the middle point to one side, or write a line.",
+  }),
+  "smooth-after-nothing": (f: { stroke: string }) => ({
+    says: `"${f.stroke}" has no stroke before it that it could leave smoothly.`,
+    mend: "Write `curve leaving …` with the direction it starts in.",
+  }),
+  "mirror-line": (f: { x: number; y: number; toX: number; toY: number }) => ({
+    says: `the half that is mirrored runs from ${spot(f.x, f.y)} to ${spot(f.toX, f.toY)}; that line is neither upright nor level.`,
+    mend: "Start and end the half on one upright or level line.",
+  }),
+  "outline-crosses-itself": (f: { name: string; x: number; y: number }) => ({
+    says: `"${f.name}" crosses or touches itself at ${spot(f.x, f.y)}.`,
+    mend: "Move the points there so that the line keeps clear of itself.",
+  }),
+  "outlines-meet": (f: { a: string; b: string; x: number; y: number }) => ({
+    says: `"${f.b}" crosses or touches "${f.a}" at ${spot(f.x, f.y)}.`,
+    mend: "Leave wood between the two.",
+  }),
+  "cut-out-outside": (f: { name: string; x: number; y: number }) => ({
+    says: `"${f.name}" lies outside the edge: its point ${spot(f.x, f.y)} is not in the wood.`,
+    mend: "Move it inside the edge, or take it away.",
+  }),
+  "cut-out-within": (f: { name: string; other: string }) => ({
+    says: `"${f.name}" lies inside "${f.other}", where the wood is already gone.`,
+    mend: "Take one of the two away.",
+  }),
+  "turn-too-tight": (f: {
+    outline: string;
+    name: string;
+    radius: number;
+    least: number;
+    x: number;
+    y: number;
+    said: boolean;
+  }) => ({
+    says: `the blade can't follow "${f.name}" at ${spot(f.x, f.y)}: ${f.radius === 0 ? "a sharp corner" : `a turn of ${said(f.radius)}`}, ${said(f.least)} is the least${f.said ? "" : " for a narrow blade (common practice, no source)"}.`,
+    found: said(f.radius),
+    expected: `a radius of at least ${said(f.least)}`,
+    mend: "Widen the turn, or say `turns at least …` for the blade you have.",
+  }),
+  "wood-too-thin": (f: { outline: string; width: number; least: number; x: number; y: number }) => ({
+    says: `"${f.outline}" leaves only ${said(f.width)} of wood at ${spot(f.x, f.y)}; ${said(f.least)} is the least.`,
+    found: said(f.width),
+    expected: `at least ${said(f.least)}`,
+    mend: "Move the lines apart there, or say `wood at least …` if it may be weaker.",
+  }),
+  "outline-over-board": (f: {
+    name: string;
+    outline: string;
+    across: Length;
+    width: Length;
+    board: string;
+    grainUp: boolean;
+  }) => ({
+    says: `"${f.outline}" is ${said(f.across)} across the grain, but "${f.name}" of ${f.board} is ${said(f.width)} wide.`,
+    found: said(f.across),
+    expected: `at most ${said(f.width)}`,
+    mend: `Use a wider board, glue boards edge to edge, or let the grain run ${f.grainUp ? "across" : "up"}.`,
+  }),
+  "ply-over-board": (f: { name: string; width: Length; board: string; whole: Length; crossed: boolean }) => ({
+    says: `a ply of "${f.name}"${f.crossed ? " whose grain runs across" : ""} is ${said(f.width)} wide, but a ${f.board} has ${said(f.whole)}.`,
+    found: said(f.width),
+    expected: `at most ${said(f.whole)}`,
+    mend: "Use a wider board, or glue each ply up edge to edge.",
+  }),
+  "blank-too-long": (f: { name: string; length: Length; board: string; longest: Length }) => ({
+    says: `a board for "${f.name}" is ${said(f.length)} long, but the longest ${f.board} has ${said(f.longest)}.`,
+    found: said(f.length),
+    expected: `at most ${said(f.longest)}`,
+    mend: "Make it shorter, or add a longer board to the yard.",
+  }),
+  "glue-needless": (f: { name: string; width: Length; board: string; one: Length }) => ({
+    says: `"${f.name}" is glued up to ${said(f.width)}, but one ${f.board} is ${said(f.one)} wide.`,
+    mend: `Write \`ripped to ${said(f.width)}\` instead, or glue up to more.`,
+  }),
+  "outline-placed": (f: { name: string; clause: string }) => ({
+    says: `"${f.clause}" can't be said of "${f.name}": its outline gives its length and its ends.`,
+    mend: "Take it away, or draw the outline so.",
   }),
 } satisfies Record<string, (facts: never) => Sentence>;
