@@ -2,25 +2,31 @@
 import { solidOf } from "../geometry/solid.ts";
 import { nearest } from "../problems/nearest.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
+import { recipeFor } from "../recipe/choices-recipe-for.ts";
+import { type Chosen, variantsOf } from "../recipe/choices-variants.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
 import type { Yard } from "../yard/yard.ts";
 import { checkClaims } from "./claims.ts";
 import { checkClashes, checkFittings } from "./clashes.ts";
+import { cordsOf, pairsHeld } from "./cord/cords.ts";
+import { loadCords } from "./cord/hanging.ts";
 import { workedCuts } from "./cuts/worked-cuts.ts";
 import { workProse } from "./figures.ts";
-import { coatsOn, offeredOf, openAreas, schemesOf, variantOf } from "./finish.ts";
+import { coatsOn, openAreas, schemeOf, schemesOf, variantOf } from "./finish.ts";
 import { shapeOf } from "./frame.ts";
 import type { Item, Member } from "./item.ts";
 import { checkHeld } from "./joins/held-together.ts";
 import { joinCuts } from "./joins/join-cuts.ts";
 import { joinsOf } from "./joins/joins.ts";
 import { pairKey } from "./joins/meetings.ts";
+import { workLoads } from "./loads.ts";
 import { neighboursOf } from "./neighbours.ts";
 import { piecesOf } from "./pieces.ts";
 import type { Placing } from "./placed.ts";
 import { placeMembers } from "./places/place-members.ts";
 import { workSections } from "./steps.ts";
+import { textFieldsOf } from "./text-fields/text-fields.ts";
 import { weigh } from "./weight.ts";
 
 /** As most tapes are divided; a shop may say otherwise. */
@@ -33,9 +39,13 @@ type WorkedOut = { readonly item?: Item; readonly problems: readonly Problem[] }
  * where its members have no place or its prose asks for a figure that can't be had.
  */
 export function workOut(recipe: Recipe, yard: Yard, variantSlug?: string, division: Division = sixteenths): WorkedOut {
-  const { placing, problems } = placeMembers(recipe, yard);
+  const variants = variantsOf(recipe);
+  const chosen = variantSlug === undefined ? variants[0] : variants.find(({ slug }) => slug === variantSlug);
+  if (!chosen) return { problems: [unknownVariant(recipe, variants, variantSlug ?? "")] };
+  const made = recipeFor(recipe, chosen);
+  const { placing, problems } = placeMembers(made, yard);
   if (!placing) return { problems: inReadingOrder(problems) };
-  const worked = workPlaced(recipe, yard, placing, variantSlug, division);
+  const worked = workPlaced(made, yard, placing, { chosen, variants }, division);
   return { ...worked, problems: inReadingOrder([...problems, ...worked.problems]) };
 }
 
@@ -44,7 +54,7 @@ function workPlaced(
   recipe: Recipe,
   yard: Yard,
   placing: Placing,
-  variantSlug: string | undefined,
+  { chosen, variants }: { readonly chosen: Chosen; readonly variants: readonly Chosen[] },
   division: Division,
 ): WorkedOut {
   const cut = workedCuts(recipe.cuts, placing);
@@ -56,16 +66,17 @@ function workPlaced(
   });
   const { contacts, overlaps } = neighboursOf(bodies);
   const { joins, nowhere, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard);
-  const held = checkHeld(placing.members, joins, contacts, nowhere);
+  const cutsOf = new Map(bodies.map(({ id, cuts }) => [id, cuts]));
+  const roped = cordsOf(recipe.cords, placing, cutsOf, yard);
+  const lettered = textFieldsOf(recipe.texts, placing, cutsOf);
+  const holding = [...joins, ...pairsHeld(roped.cords)];
+  const held = checkHeld(placing.members, holding, contacts, new Set([...nowhere, ...roped.nowhere]));
   // A pair that its own join could not cut was told by the join.
   const unsaid = overlaps.filter(({ a, b }) => !carved.refused.has(pairKey(a, b)));
   const clashes = [...checkClashes(placing.members, unsaid), ...checkFittings(placing.fittings, bodies)];
 
   const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
-  const offered = offeredOf(recipe, schemes);
-  const standard = offered[0];
-  const scheme = variantSlug === undefined ? standard : offered.find((s) => s.slug === variantSlug);
-  const choosing = scheme ? [] : [unknownVariant(recipe, offered, variantSlug ?? "")];
+  const scheme = schemeOf(chosen, schemes);
 
   const pieces = piecesOf(recipe, bodies);
   const marks = new Map(pieces.flatMap((piece) => piece.members.map((id) => [id, piece.mark])));
@@ -73,27 +84,29 @@ function workPlaced(
     const { ripped: _r, planed: _p, ...rest } = placed;
     const weight = solid.volume * placed.board.density;
     const mark = marks.get(placed.id) ?? "";
-    return { ...rest, mark, cuts, shape, solid, weight, coats: coatsOn(placed.id, scheme ?? standard) };
+    return { ...rest, mark, cuts, shape, solid, weight, coats: coatsOn(placed.id, scheme) };
   });
-  const weights = weigh(members, joins, placing.fittings);
+  const weights = weigh(members, joins, placing.fittings, roped.cords);
+  const cords = loadCords(roped.cords, weights.weight);
   const areas = openAreas(members, contacts);
 
-  const measured = { placing, item: { weight: weights.weight, joins, members }, areas };
+  const measured = { placing, item: { weight: weights.weight, joins, members, cords }, areas };
   const figuring: Problem[] = [];
   const intro = recipe.intro.map((prose) => workProse(prose, undefined, measured, figuring));
   const { sections, problems: stepping } = workSections(recipe, joins, measured);
   const claiming = checkClaims(recipe.claims, measured, division);
+  const { loads, problems: loading } = workLoads(recipe.loads, placing, members);
 
   const problems = [
-    ...[cut.problems, carved.problems, joining, held, clashes, coating, choosing],
-    ...[figuring, stepping, claiming],
+    ...[cut.problems, carved.problems, joining, roped.problems, lettered.problems, held, clashes, coating],
+    ...[figuring, stepping, claiming, loading],
   ].flat();
   const prose = [
     intro,
     sections.flatMap((s) => [s.heading, ...s.notes, ...s.steps.flatMap((t) => [t.text, ...t.checks, ...t.cautions])]),
   ].flat();
   const whole = prose.every((p) => figureMarks(p.markdown) <= p.figures.length);
-  if (!scheme || !whole) return { problems: oncePerPlace(problems) };
+  if (!whole) return { problems: oncePerPlace(problems) };
   const item: Item = {
     title: recipe.title,
     slug: recipe.slug,
@@ -102,8 +115,12 @@ function workPlaced(
     ...(recipe.line === undefined ? {} : { line: recipe.line }),
     ...(recipe.notes === undefined ? {} : { notes: recipe.notes }),
     ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),
-    variant: variantOf(scheme, standard, areas),
-    variants: offered.map(({ slug, name }) => ({ slug, name })),
+    variant: variantOf(scheme, chosen, areas),
+    variants: variants.map(({ slug, name, form }) => ({ slug, name, form })),
+    sayings: recipe.sayings.map(({ name, most, standard }) => ({ name: name.text, most, standard })),
+    loads,
+    madeFor: recipe.madeFor,
+    ...soldAsOf(recipe, weights.weight),
     overall: placing.overall,
     ...weights,
     pieces,
@@ -113,6 +130,8 @@ function workPlaced(
     contacts,
     overlaps,
     joins,
+    cords,
+    textFields: lettered.fields,
     intro,
     sections,
     gaps: placing.gaps,
@@ -127,6 +146,9 @@ function unknownVariant(recipe: Recipe, offered: readonly { readonly slug: strin
   const at = recipe.offered[0]?.at ?? recipe.overall.at;
   return problem("unknown-variant", at, { what, known, nearest: nearest(what, known) });
 }
+
+const soldAsOf = ({ soldAs }: Recipe, each: number): Pick<Item, "soldAs"> =>
+  soldAs ? { soldAs: { count: soldAs.count, words: soldAs.words, weight: soldAs.count * each } } : {};
 
 /** The same mistake at the same place is told once, by the first member that shows it. */
 function oncePerPlace(problems: readonly Problem[]): Problem[] {

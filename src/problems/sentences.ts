@@ -1,4 +1,6 @@
 // Every problem code with its one sentence. A stage's codes stand in the file of its name; this file only joins them.
+import { choiceSentences } from "./sentences/choices.ts";
+import { cordSentences } from "./sentences/cord.ts";
 import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
 import { outlineSentences } from "./sentences/outlines.ts";
@@ -24,9 +26,11 @@ export const sentences = {
   ...treeSentences,
   ...yardSentences,
   ...recipeSentences,
+  ...choiceSentences,
   ...itemSentences,
   ...slantSentences,
   ...joiningSentences,
+  ...cordSentences,
   ...outlineSentences,
   ...siteSentences,
 };

@@ -47,7 +47,14 @@ export const cordForm: Form = {
   example: "rope 1/4, up through the holes of planks, knots at both ends, 4 for each knot",
 };
 export const cordForms: readonly Form[] = [
-  ...[cordForm, holesForm, hangerForm, loopForm, sidesForm, knotForm, knotRopeForm, slackForm],
+  cordForm,
+  holesForm,
+  hangerForm,
+  loopForm,
+  sidesForm,
+  knotForm,
+  knotRopeForm,
+  slackForm,
 ];
 
 const towards: Readonly<Record<string, Side>> = {
@@ -112,17 +119,7 @@ function readClause(part: Written, whole: Written, into: Gathered): Said {
   if (isSide(first) && words[1] === "and") return readSides(new Scan(part, sidesForm, into));
   if (towards[first] && words.length > 1) return { kind: "way", part: readHoles(part, into) };
   const like = cordForms.filter((form) => form !== cordForm).map((form) => form.form);
-  const starts = [
-    ...Object.keys(towards).map((word) => `${word} through the holes of`),
-    "hanger",
-    "loop",
-    "knots at both ends",
-    "slack",
-  ];
-  const near = nearest(
-    first,
-    starts.map((start) => start.split(" ")[0] ?? ""),
-  );
+  const near = nearest(first, [...Object.keys(towards), "hanger", "loop", "knots", "slack"]);
   const mended = near === undefined ? undefined : [near, ...words.slice(1)].join(" ");
   return refuse(problem("unknown-clause", part.at, { found: part.text, nearest: mended, like }));
 }

@@ -1,4 +1,5 @@
 // The kinds of cut: how each is written, and what is made of its words.
+import { readRopeHole } from "./cord-hole.ts";
 import type { CutParts, PartName } from "./cut-parts.ts";
 import type { Cut, CutKind, Slope, Sum } from "./recipe.ts";
 import type { Form, Scan } from "./scan.ts";
@@ -42,6 +43,9 @@ function sure<T>(part: T | undefined): T {
   return part;
 }
 
+/** `3/8`, or `for 1/4 rope`. */
+const readHoleSize = (scan: Scan): Head => (scan.is("for") ? { sizes: [readRopeHole(scan)] } : sizes(1, 1)(scan));
+
 const channel = (kind: "dado" | "groove") => (head: Head, parts: CutParts) => ({
   kind,
   wide: at(head, 0),
@@ -59,7 +63,7 @@ export const cutForms: readonly CutForm[] = [
     example: "hole 3/8, 15/16 from both ends and both edges",
     takes: ["spots", "deep", "into", "grid", "sink"],
     needs: ["spots"],
-    read: sizes(1, 1),
+    read: readHoleSize,
     make: (head, { spots, deep, into, grid, sink }) => ({
       kind: "hole",
       across: at(head, 0),

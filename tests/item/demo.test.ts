@@ -110,6 +110,8 @@ describe("the item as JSON", () => {
       "members",
       "overlaps",
       "loads",
+      "cords",
+      "text",
       "finish",
       "steps",
     ]);

@@ -67,7 +67,7 @@ export function threadCord(
     const first = next && !("kind" in next) ? next.holes[0] : undefined;
     const after = first && enter(first, (next as Run).toward, side)?.[0];
     const hung = hangerAt(part, points.at(-1)?.at ?? after?.at, rule, placing, i === 0 || i === parts.length - 1);
-    if ("code" in hung) problems.push(hung);
+    if ("code" in hung) problems.push(...(problems.length > 0 && hung.code === "cord-goes-nowhere" ? [] : [hung]));
     else points.push({ kind: part.kind as "hanger" | "loop", at: hung.at, part });
   });
   return problems.length > 0 ? problems : points;

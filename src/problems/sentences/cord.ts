@@ -46,7 +46,7 @@ export const cordSentences = {
     mend: `Put the middle of the hole ${said(f.least + f.hole / 2)} or more from that side.`,
   }),
   "cord-holes-level": (f: { name: string; a: string; b: string; side: Side }) => ({
-    says: `which hole "${f.name}" goes through first can't be told: one of ${f.a} and one of ${f.b} are equally far to the ${f.side}.`,
+    says: `which hole "${f.name}" goes through first can't be told: ${f.a === f.b ? `two of ${f.a}` : `one of ${f.a} and one of ${f.b}`} are equally far to the ${f.side}.`,
     expected: "holes one after the other, or those of one side only",
     mend: "Name the side, as in `up through the left holes of …`, or go another way.",
   }),
