@@ -12,14 +12,20 @@ export type Unit = {
 
 type Seat = { readonly a: number; readonly b: number; readonly axis: number };
 
-/** Contacts between different units whose normal runs along an axis; a lies before b on it. */
+/** A normal's other parts count as ways to open when they are this much of its largest. */
+const alsoOpens = 0.6;
+
+/** Contacts between different units, by the axes their normals run along, slanted ones by each; a lies before b on it. */
 function seatsOf(contacts: readonly Contact[], units: readonly Unit[]): readonly Seat[] {
   const unitOf = new Map(units.flatMap((unit, i) => unit.members.map((id) => [id, i] as const)));
   return contacts.flatMap(({ a, b, normal }) => {
     const [from, to] = [unitOf.get(a), unitOf.get(b)];
-    const axis = normal.findIndex((part) => Math.abs(part) > 0.9);
-    if (from === undefined || to === undefined || from === to || axis < 0) return [];
-    return [(normal[axis] as number) > 0 ? { a: from, b: to, axis } : { a: to, b: from, axis }];
+    if (from === undefined || to === undefined || from === to) return [];
+    const most = Math.max(...normal.map(Math.abs));
+    return normal.flatMap((part, axis): Seat[] => {
+      if (Math.abs(part) < most * alsoOpens) return [];
+      return [part > 0 ? { a: from, b: to, axis } : { a: to, b: from, axis }];
+    });
   });
 }
 

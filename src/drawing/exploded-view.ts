@@ -1,10 +1,11 @@
 // An item -> its exploded view: panels and boards moved apart along their seats, every piece once with its mark.
 import type { Vec3 } from "../geometry/shape.ts";
-import { add } from "../geometry/vector.ts";
+import { add, subtract } from "../geometry/vector.ts";
 import { nearness, type View } from "../geometry/view.ts";
 import type { Contact, Item, Panel } from "../item/item.ts";
 import { inches } from "../units/length.ts";
 import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
+import { isClear } from "./board-hull.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { explode, type Unit, unitsOf } from "./explode.ts";
@@ -13,6 +14,7 @@ import { listed } from "./paper-text.ts";
 import {
   drawLines,
   drawRegions,
+  inPlace,
   type Picture,
   type Placement,
   pictureSize,
@@ -49,14 +51,32 @@ export function moveApart(item: Item): Apart {
         item.members.map((member) => ({ member, by: by.get(member.id) ?? [0, 0, 0] })),
         view,
       );
+      if (runIntoEachOther(picture)) continue;
       const least = leastSeen(picture, units);
       const apart = { picture, units, from: words };
       if (least >= 1) return apart;
       if (best === undefined || least > best.least) best = { apart, least };
     }
   }
-  if (best === undefined) throw new Error("no view of the item was tried");
-  return best.apart;
+  return best?.apart ?? together(item);
+}
+
+/** Where nothing can be moved apart, the item as it stands. */
+function together(item: Item): Apart {
+  const { words, view } = standingViews[0] as (typeof standingViews)[number];
+  return { picture: takePicture(item.members.map(inPlace), view), units: unitsOf(item, new Set(), 0), from: words };
+}
+
+/** Whether boards overlap that were moved against each other; square ones never do, as their seats open along an axis. */
+function runIntoEachOther({ bodies }: Picture): boolean {
+  return bodies.some((a, i) =>
+    bodies.slice(i + 1).some((b) => {
+      if (a.by.every((step, k) => Math.abs(step - (b.by[k] as number)) < 1e-9)) return false;
+      if (a.member.shape.trims.length + b.member.shape.trims.length === 0) return false;
+      const by = subtract(a.by, b.by);
+      return !isClear(a.member.solid, by, by, b.member.solid);
+    }),
+  );
 }
 
 /** Of each kind of panel the one nearest the viewer. */

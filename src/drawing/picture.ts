@@ -8,7 +8,6 @@ import { inInches } from "../geometry/tolerance.ts";
 import { add, dot } from "../geometry/vector.ts";
 import { project, type View } from "../geometry/view.ts";
 import type { Member } from "../item/item.ts";
-import { axes } from "../units/side.ts";
 import type { LineKind, Mark, Paper, Tone } from "./drawing.ts";
 
 export type Body = { readonly member: Member; readonly by: Vec3 };
@@ -66,9 +65,8 @@ export const standingLight: Shading = (normal) => {
   return sizes[2] >= Math.max(sizes[0], sizes[1]) ? 0 : sizes[1] >= sizes[0] ? 1 : 2;
 };
 
-/** Whether a face with this normal shows the ends of the fibres. */
-const isEndGrain = (member: Member, normal: Vec3): boolean =>
-  Math.abs(normal[axes.indexOf(member.lie.length)] ?? 0) > 0.7;
+/** Whether a face with this normal shows the ends of the fibres: up to a mitre of 60 degrees. */
+const isEndGrain = (member: Member, normal: Vec3): boolean => Math.abs(dot(normal, member.shape.frame.x)) > 0.5;
 
 export function drawRegions(
   picture: Picture,

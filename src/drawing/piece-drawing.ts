@@ -1,118 +1,204 @@
-import { cross } from "../geometry/vector.ts";
-import type { View } from "../geometry/view.ts";
-import type { Item, Member, Piece, WorkedCut } from "../item/item.ts";
+// A piece -> its drawing: the face with sizes from two edges, edge and end only where they say more, saw settings in words.
+import type { Item, Member, Piece } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
-import { compareLengths, inches, type Length } from "../units/length.ts";
+import type { Length } from "../units/length.ts";
+import { type BoardFrame, boardFrame, edgeBevels, edgeSpan, edgeView, endView } from "./board-frame.ts";
+import { cutPlaces } from "./cut-places.ts";
 import { arrowSize, drawDimension } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
-import { drawNotes, type Note } from "./notes.ts";
-import { toward } from "./panel-space.ts";
+import { angleRoom, drawEndAngle, formatDegrees, isSlanted } from "./end-angle.ts";
+import { drawNotes } from "./notes.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
-import { drawLines, drawRegions, inPlace, type Placement, takePicture } from "./picture.ts";
+import { drawLines, drawRegions, inPlace, type Picture, type Placement, takePicture } from "./picture.ts";
+import { pieceNotes } from "./piece-notes.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
+import { sawWords } from "./saw-words.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
 import { binderSheet, flatPen, type Sheet } from "./sheet.ts";
-import { textWidth } from "./text-width.ts";
+import { baseline, textWidth } from "./text-width.ts";
 
 const edge = 2;
 const off = 7;
-/** The same beside the board, for its width. */
+/** From one dimension line to the next farther one, mm. */
+const rowOff = 6.5;
+/** Beside the board, for its width. */
 const widthOff = 4;
+/** From the face to a further view, mm. */
+const viewGap = 6;
 /** A grain arrow is this long on paper, mm. */
 const grainLength = 14;
 
-/** The good face square on, the board's length level and its low end at the left. */
-function faceView({ lie }: Member): View {
-  const toViewer = toward(lie.show);
-  const right = toward({ axis: lie.length, sign: 1 });
-  return { toViewer, right, up: cross(toViewer, right) };
+/** Whether the lower edge shows something that the face doesn't: an end out of square to it, or a cut that isn't right through. */
+function needsEdge(member: Member, frame: BoardFrame): boolean {
+  const part = (from: number, to: number): boolean => from > 1e-6 || to < frame.size[2] - 1e-6;
+  return (
+    frame.ends.some(({ bevel }) => isSlanted(bevel)) ||
+    member.cuts.some((cut) => {
+      if (cut.kind === "box") return part(cut.min[2], cut.max[2]);
+      if (cut.kind === "slope") return Math.abs(cut.normal[2]) > 1e-6;
+      return (cut.kind === "hole" || cut.kind === "pocket") && cut.axis === "width";
+    })
+  );
 }
 
-/** Places along the length or the width that cuts ask for: hole middles and the sides of boxes, from the low end. */
-function cutPlaces(cuts: readonly WorkedCut[], way: 0 | 1, whole: Length): readonly Length[] {
-  const own = way === 0 ? "length" : "width";
-  const places = cuts.flatMap((cut): number[] => {
-    if (cut.kind === "box" || cut.kind === "pocket") return [cut.min[way], cut.max[way]];
-    return cut.kind !== "hole" || cut.axis === own ? [] : [cut.at3[way]];
-  });
-  return places
-    .filter((place) => place > 1e-9 && place < inches(whole) - 1e-9)
-    .sort(compareLengths)
-    .filter((place, i, all) => i === 0 || place - (all[i - 1] as number) > 1e-9);
-}
+const plainView = (picture: Picture, placement: Placement): Mark[] => [
+  ...drawRegions(
+    picture,
+    placement,
+    () => 0,
+    () => ({ kind: "wood" }),
+  ),
+  ...drawLines(picture, placement, () => "visible", ["visible"]),
+];
 
 export function drawPiece(item: Item, piece: Piece, division: Division, sheet: Sheet = binderSheet): Drawing {
   const member = item.members.find((one) => one.id === piece.members[0]);
   if (member === undefined) throw new Error(`piece ${piece.mark} has no member`);
-  const view = faceView(member);
-  const picture = takePicture([inPlace(member)], view);
+  const frame = boardFrame(member);
+  const picture = takePicture([inPlace(member)], frame.view);
   const say = (length: Length): string => paperLength(length, division);
-  // The width runs up the picture or down it, as the good face lies.
-  const up = view.up[["x", "y", "z"].indexOf(member.lie.width) as 0 | 1 | 2] > 0;
-  const fromFoot = (place: Length): number => (up ? inches(place) : inches(piece.width) - inches(place));
-  const along = cutPlaces(member.cuts, 0, piece.length);
-  const across = [...cutPlaces(member.cuts, 1, piece.width)].map(fromFoot).sort((a, b) => a - b);
+  const [long, wide, thick] = frame.size;
+  const along = cutPlaces(member.cuts, 0, [long, wide]);
+  const across = cutPlaces(member.cuts, 1, [long, wide])
+    .map((place) => (frame.up ? place : wide - place))
+    .sort((a, b) => a - b);
+  const bevels = edgeBevels(frame);
+  const hasEdge = needsEdge(member, frame);
+  const hasEnd = bevels.some(isSlanted);
+  const [lowerSpan, upperSpan] = [edgeSpan(frame, 0), edgeSpan(frame, wide)];
+  const spanOf = ([from, to]: readonly [number, number]): number => to - from;
+  const differs = (a: number, b: number): boolean => Math.abs(a - b) > 1e-6;
+  const hasUpper = differs(spanOf(upperSpan), long);
+  const hasLower = differs(spanOf(lowerSpan), long) && differs(spanOf(lowerSpan), spanOf(upperSpan));
 
-  const left = edge + (across.length === 0 ? 0 : tapeDepth(across.map(say), sheet.type, 1));
-  const right = widthOff + 3 + textWidth(say(piece.width), sheet.type, false) + edge;
-  const above = edge + sheet.type + 1 + off;
+  const tapeLeft = across.length === 0 ? 0 : tapeDepth(across.map(say), sheet.type, 1);
+  const angles = frame.ends.map((end, i) =>
+    Math.max(
+      angleRoom(i === 0 && tapeLeft > 0 ? 0 : end.mitre, sheet.type),
+      hasEdge ? angleRoom(end.bevel, sheet.type) : 0,
+    ),
+  ) as [number, number];
+  const left = edge + Math.max(tapeLeft, angles[0]);
+  const widthRoom = widthOff + 3 + textWidth(say(piece.width), sheet.type, false) + edge;
+  const endRoom = hasEnd ? viewGap + angleRoom(bevels[0] || bevels[1], sheet.type) + 2 : 0;
+  const above = edge + sheet.type + 1 + off + (hasUpper ? rowOff : 0);
   const rows = tapeRows(along.length, sheet.width - 2 * edge, sheet.type);
-  const below = along.length === 0 ? 0 : tapeDepth(along.map(say), sheet.type, rows);
-  const room = { width: sheet.width - left - right, height: 60 };
-  const ratio = findRatio(inches(piece.length), inches(piece.width), room);
+  const tapeBelow = along.length === 0 ? 0 : tapeDepth(along.map(say), sheet.type, rows);
+  const lowerOff = Math.max(off, tapeBelow + sheet.type + 2);
+  const room = { width: sheet.width - left - angles[1] - widthRoom - endRoom, height: 60 };
+  const ratio = findRatio(long + (hasEnd ? thick : 0), wide, room);
   const scale = scaleOf(ratio);
-  const [width, height] = [inches(piece.length) * scale, inches(piece.width) * scale];
-  const start = left + (room.width - width) / 2;
+  const [width, height] = [long * scale, wide * scale];
+  const start = left + (room.width - width - (hasEnd ? thick * scale : 0)) / 2;
   const placement: Placement = { scale, left: start, top: above };
   const foot = above + height;
-  const corner = (u: number, v: number): Paper => [start + u * width, foot - v * height];
-  const grain = grainArrow(corner(0.25, 0.5), Math.min(grainLength, width * 0.3));
+  const spot = (l: number, w: number): Paper => [start + l * scale, foot - w * scale];
+  const grain = grainArrow(spot(long / 4, wide / 2), Math.min(grainLength, width * 0.3));
   const labels = placeInRegions(picture, placement, [piece.mark], sheet.type, grain.outlines);
+  const faceFoot =
+    foot + Math.max(hasLower ? lowerOff + 3 : tapeBelow + 2, height < 3 * arrowSize ? 2 * arrowSize + 1 : 3);
+  const edgeTop = faceFoot + (hasEdge ? viewGap / 2 : 0);
+  const side = hasEdge ? drawEdge(member, frame, { scale, left: start, top: edgeTop }, sheet.type) : [];
+  const notesTop = hasEdge ? edgeTop + Math.max(thick * scale, sheet.type) + 2 : faceFoot;
   const notes = drawNotes(
-    pieceNotes(piece, division),
-    {
-      left: edge,
-      top: foot + Math.max(below + 2, height < 3 * arrowSize ? 2 * arrowSize + 1 : 3),
-      width: sheet.width - 2 * edge,
-    },
+    pieceNotes(piece, frame, division),
+    { left: edge, top: notesTop, width: sheet.width - 2 * edge },
     sheet.type,
   );
+  const right: Paper = [start + width + angles[1], 0];
+  const endLeft = right[0] + widthRoom + viewGap - edge;
+  const mitres = frame.ends.flatMap(({ mitre }, i) => {
+    if (!isSlanted(mitre) || (i === 0 && tapeLeft > 0)) return [];
+    const [low, high] = [spot(lowerSpan[i] as number, 0), spot(upperSpan[i] as number, wide)];
+    const lowIsLong = i === 0 ? low[0] < high[0] : low[0] > high[0];
+    return drawEndAngle(lowIsLong ? low : high, lowIsLong ? high : low, i === 0 ? -1 : 1, mitre, sheet.type);
+  });
   return {
     id: `${item.slug}-piece-${idPart(piece.mark)}-${sheet.name}`,
     title: `${item.title}: piece ${piece.mark}, ${piece.name}`,
-    description: describePiece(piece, along, across, division, ratio),
+    description: describePiece(piece, frame, along, across, division, ratio),
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
     pen: flatPen(sheet),
     marks: [
-      ...drawRegions(
-        picture,
-        placement,
-        () => 0,
-        () => ({ kind: "wood" }),
-      ),
-      ...drawLines(picture, placement, () => "visible", ["visible"]),
+      ...plainView(picture, placement),
       ...grain.marks,
       ...labels,
+      ...mitres,
+      ...side,
+      ...(hasEnd ? drawEnd(member, frame, { scale, left: endLeft, top: above }, sheet.type) : []),
       ...drawTape(
-        along.map((place): Tick => ({ at: start + inches(place) * scale, text: say(place) })),
+        along.map((place): Tick => ({ at: start + place * scale, text: say(place) })),
         "below",
         { edge: foot, low: edge, high: sheet.width - edge, rows },
         sheet.type,
       ),
       ...drawTape(
-        [...across].reverse().map((place): Tick => ({ at: foot - inches(place) * scale, text: say(place) })),
+        [...across].reverse().map((place): Tick => ({ at: foot - place * scale, text: say(place) })),
         "left",
         { edge: start, low: edge, high: foot + sheet.type, rows: 1 },
         sheet.type,
       ),
-      ...drawDimension(corner(0, 1), corner(1, 1), [0, -1], off, say(piece.length), sheet.type),
-      ...widthDimension(corner(1, 0), corner(1, 1), say(piece.width), sheet.type),
+      ...(hasUpper
+        ? drawDimension(
+            spot(upperSpan[0], wide),
+            spot(upperSpan[1], wide),
+            [0, -1],
+            off,
+            say(spanOf(upperSpan)),
+            sheet.type,
+          )
+        : []),
+      ...(hasLower
+        ? drawDimension(
+            spot(lowerSpan[0], 0),
+            spot(lowerSpan[1], 0),
+            [0, 1],
+            lowerOff,
+            say(spanOf(lowerSpan)),
+            sheet.type,
+          )
+        : []),
+      ...drawDimension(
+        spot(0, wide),
+        spot(long, wide),
+        [0, -1],
+        off + (hasUpper ? rowOff : 0),
+        say(piece.length),
+        sheet.type,
+      ),
+      ...widthDimension([right[0], foot], [right[0], above], say(piece.width), sheet.type),
       ...notes.marks,
     ],
   };
+}
+
+/** The lower edge, good face up, with the blade's tilt at each end that has one. */
+function drawEdge(member: Member, frame: BoardFrame, placement: Placement, size: number): Mark[] {
+  const picture = takePicture([inPlace(member)], edgeView(frame));
+  const { left, top, scale } = placement;
+  const [long, , thick] = frame.size;
+  const middle = top + (thick * scale) / 2 + baseline(size);
+  const tilts = frame.ends.flatMap(({ bevel }, i): Mark[] => {
+    if (!isSlanted(bevel)) return [];
+    const at: Paper = [i === 0 ? left - 1.2 : left + long * scale + 1.2, middle];
+    return [{ kind: "text", at, text: formatDegrees(bevel), size, anchor: i === 0 ? "end" : "start" }];
+  });
+  return [...plainView(picture, placement), ...tilts];
+}
+
+/** The right end, good face to the left, with the blade's tilt of the long edges. */
+function drawEnd(member: Member, frame: BoardFrame, placement: Placement, size: number): Mark[] {
+  const picture = takePicture([inPlace(member)], endView(frame));
+  const { left, top, scale } = placement;
+  const [, wide, thick] = frame.size;
+  const [lower, upper] = edgeBevels(frame);
+  const tilt = isSlanted(lower) ? lower : upper;
+  const v = isSlanted(lower) ? top + wide * scale - size * 0.6 : top + size * 0.6;
+  const at: Paper = [left + thick * scale + 1.2, v + baseline(size)];
+  return [...plainView(picture, placement), { kind: "text", at, text: formatDegrees(tilt), size, anchor: "start" }];
 }
 
 /** Beside a narrow board the value stands level, right of its dimension line. */
@@ -141,29 +227,9 @@ function grainArrow(middle: Paper, length: number): { readonly marks: Mark[]; re
   };
 }
 
-function pieceNotes(piece: Piece, division: Division): readonly Note[] {
-  const say = (length: Length): string => paperLength(length, division);
-  const sawn = [
-    ...(piece.ripped ? [`ripped to ${say(piece.width)}`] : []),
-    ...(piece.planed ? [`planed to ${say(piece.thickness)}`] : []),
-  ];
-  const holes = new Map<string, number>();
-  for (const cut of piece.cuts) {
-    if (cut.kind !== "hole") continue;
-    const depth = cut.deep === undefined ? "through" : `${say(cut.deep)} deep`;
-    const text = `${say(cut.across)} across, ${depth}`;
-    holes.set(text, (holes.get(text) ?? 0) + 1);
-  }
-  return [
-    {
-      text: `${piece.count} of ${piece.mark}, from ${[piece.board.name, ...sawn].join(", ")}; ${say(piece.thickness)} thick. The arrow is the grain. Sizes in ${unitWords(division)}.`,
-    },
-    ...[...holes].map(([text, count]): Note => ({ text: `Holes: ${count} of ${text}` })),
-  ];
-}
-
 function describePiece(
   piece: Piece,
+  frame: BoardFrame,
   along: readonly Length[],
   across: readonly Length[],
   division: Division,
@@ -172,5 +238,6 @@ function describePiece(
   const say = (length: Length): string => paperLength(length, division);
   const cuts = along.length === 0 ? "" : ` Cuts from the left end at ${listed(along.map(say))}.`;
   const edges = across.length === 0 ? "" : ` From the lower edge at ${listed(across.map(say))}.`;
-  return `Piece ${piece.mark} (${piece.name}), ${piece.count} of it: ${say(piece.length)} long, ${say(piece.width)} wide, ${say(piece.thickness)} thick, in ${unitWords(division)}, at ${formatRatio(ratio)}; the grain runs along its length.${cuts}${edges}`;
+  const sawn = sawWords(frame, say).map((words) => ` ${words}`);
+  return `Piece ${piece.mark} (${piece.name}), ${piece.count} of it: ${say(piece.length)} long, ${say(piece.width)} wide, ${say(piece.thickness)} thick, in ${unitWords(division)}, at ${formatRatio(ratio)}; the grain runs along its length.${cuts}${edges}${sawn.join("")}`;
 }

@@ -29,10 +29,15 @@ export type TapeRoom = { readonly edge: number; readonly low: number; readonly h
 
 /**
  * The running sizes along an edge that starts at `edge` and is measured along v (a tape on the left, numbers level) or
- * along u (a tape below, numbers turned to be read from the right). Ticks come in paper mm, sorted upward; numbers keep
+ * along u (a tape below or above, numbers turned to be read from the right). Ticks come in paper mm, sorted upward; numbers keep
  * within low and high. Numbers of a further row stand past the gaps between those before.
  */
-export function drawTape(ticks: readonly Tick[], side: "left" | "below", room: TapeRoom, size: number): Mark[] {
+export function drawTape(
+  ticks: readonly Tick[],
+  side: "left" | "below" | "above",
+  room: TapeRoom,
+  size: number,
+): Mark[] {
   const step = (size * rowStep) / room.rows;
   const places = spread(
     ticks.map((tick) => tick.at),
@@ -47,7 +52,7 @@ export function drawTape(ticks: readonly Tick[], side: "left" | "below", room: T
     ) +
     2 * space;
   const paper = (along: number, out: number): Paper =>
-    side === "left" ? [room.edge - out, along] : [along, room.edge + out];
+    side === "left" ? [room.edge - out, along] : [along, room.edge + (side === "below" ? out : -out)];
   const chains: Paper[][] = [];
   const texts: Mark[] = ticks.map((tick, i) => {
     const place = places[i] ?? tick.at;
@@ -58,7 +63,14 @@ export function drawTape(ticks: readonly Tick[], side: "left" | "below", room: T
     const down = baseline(size);
     return side === "left"
       ? { kind: "text", at: [u, v + down], text: tick.text, size, anchor: "end" }
-      : { kind: "text", at: [u + down, v], text: tick.text, size, anchor: "end", turn: 90 };
+      : {
+          kind: "text",
+          at: [u + down, v],
+          text: tick.text,
+          size,
+          anchor: side === "below" ? "end" : "start",
+          turn: 90,
+        };
   });
   return [{ kind: "lines", line: "dimension", chains }, ...texts];
 }

@@ -1,9 +1,9 @@
 // Evenly spaced rows of a panel -> the spacer block to cut, drawn in one of its gaps with its size.
-import type { Heading, Item, Member, Panel } from "../item/item.ts";
+import type { Item, Member, Panel } from "../item/item.ts";
 import { inches, type Length } from "../units/length.ts";
 import { collide } from "./collision.ts";
 import type { Mark, Paper } from "./drawing.ts";
-import { membersOf, reachIn, rightOf, spacedRows } from "./panel-space.ts";
+import { membersOf, reachIn, spacedRows } from "./panel-space.ts";
 import { baseline, textWidth } from "./text-width.ts";
 
 /** mm for an inch, and the paper places of the panel's left edge and foot. */
@@ -65,8 +65,8 @@ type Neighbours = { readonly stacked: boolean; readonly gap: Reach; readonly alo
 /** The first two of a row: the clear gap between them, and how far they both run along it (inches in the panel). */
 function neighbours(row: readonly Member[], panel: Panel): Neighbours | undefined {
   for (const [heading, other, stacked] of [
-    [panel.up, rightOf(panel), true],
-    [rightOf(panel), panel.up, false],
+    ["up", "right", true],
+    ["right", "up", false],
   ] as const) {
     const [one, two] = [...row].sort((a, b) => reach(panel, a, heading)[0] - reach(panel, b, heading)[0]);
     if (one === undefined || two === undefined) return undefined;
@@ -78,7 +78,7 @@ function neighbours(row: readonly Member[], panel: Panel): Neighbours | undefine
   return undefined;
 }
 
-function reach(panel: Panel, member: Member, heading: Heading): Reach {
+function reach(panel: Panel, member: Member, heading: "right" | "up"): Reach {
   const [from, to] = reachIn(panel, member, heading);
   return [inches(from), inches(to)];
 }

@@ -1,7 +1,8 @@
 // The ways in and the fasteners of a step -> arrows on its picture: large ones for boards, short ones for screws.
 import type { Vec3 } from "../geometry/shape.ts";
-import { add, length, subtract, times } from "../geometry/vector.ts";
+import { add, dot, length, subtract, times } from "../geometry/vector.ts";
 import type { Driven, Member } from "../item/item.ts";
+import { stretchIn } from "./board-hull.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { isSeen, seenStretches } from "./visibility.ts";
@@ -50,22 +51,46 @@ const starts: readonly (readonly [number, number])[] = [
   [-1.02, 0],
 ];
 
+/** Whether a board's length or ends are out of square to the item. */
+const isSlanted = ({ shape }: Member): boolean =>
+  shape.trims.length > 0 || !shape.frame.x.some((part) => Math.abs(part) > 1 - 1e-9);
+
+/** Starts on a slanted board: places along its middle line, pushed out to the side that goes in first. */
+function slantedStarts(member: Member, way: Vec3): readonly Vec3[] {
+  const back = times(way, -1 / length(way));
+  const { solid, shape } = member;
+  const half = Math.max(...solid.edges.map(({ a }) => Math.abs(dot(subtract(a, solid.centroid), shape.frame.x))));
+  return [0, 0.35, -0.35, 0.8, -0.8].map((part) => {
+    const at = add(solid.centroid, times(shape.frame.x, half * part));
+    return add(at, times(back, stretchIn(member, at, back, 0)?.[1] ?? 0));
+  });
+}
+
 /** Of those the one whose way is seen longest. */
-function bestStretch({ solid: { box } }: Member, way: Vec3, picture: Picture): Way {
-  const leading = way.findIndex((step) => Math.abs(step) > 1e-9);
-  const [p, q] = [0, 1, 2].filter((k) => k !== leading) as [number, number];
-  const ways = starts.map(([a, b]): Way => {
-    const from = [0, 1, 2].map((k) => {
-      const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
-      if (k === leading) return (step > 0 ? low : high) + step;
-      return (low + high) / 2 + ((high - low) / 2) * (k === p ? a : k === q ? b : 0);
-    }) as unknown as Vec3;
-    const seat = add(from, times(way, -1));
-    const seen = seenStretches(picture, from, seat).reduce((sum, [c, d]) => sum + length(subtract(d, c)), 0);
-    return { from, seat, seen };
+function bestStretch(member: Member, way: Vec3, picture: Picture): Way {
+  const ways = startsOn(member, way).map((start): Way => {
+    const from = add(start, way);
+    const seen = seenStretches(picture, from, start).reduce((sum, [c, d]) => sum + length(subtract(d, c)), 0);
+    return { from, seat: start, seen };
   });
   const longest = Math.max(...ways.map((one) => one.seen));
   return ways.find((one) => one.seen >= longest * 0.95) as Way;
+}
+
+/** Where on a seated board its way in may be drawn from. */
+function startsOn(member: Member, way: Vec3): readonly Vec3[] {
+  if (isSlanted(member)) return slantedStarts(member, way);
+  const { box } = member.solid;
+  const leading = way.findIndex((step) => Math.abs(step) > 1e-9);
+  const [p, q] = [0, 1, 2].filter((k) => k !== leading) as [number, number];
+  return starts.map(
+    ([a, b]) =>
+      [0, 1, 2].map((k) => {
+        const [low, high, step] = [box.min[k] as number, box.max[k] as number, way[k] as number];
+        if (k === leading) return step > 0 ? low : high;
+        return (low + high) / 2 + ((high - low) / 2) * (k === p ? a : k === q ? b : 0);
+      }) as unknown as Vec3,
+  );
 }
 
 function wayArrow({ from, seat }: Way, picture: Picture, placement: Placement): Mark[] {
@@ -87,14 +112,8 @@ function wayArrow({ from, seat }: Way, picture: Picture, placement: Placement): 
 }
 
 /** How far back along its way a fastener's head leaves the board it is in, inches: a pocket's head lies deep in it. */
-function outOf({ solid: { box } }: Member, head: Vec3, way: Vec3): number {
-  const exits = [0, 1, 2].map((k) => {
-    const back = -(way[k] as number);
-    if (Math.abs(back) < 1e-9) return Number.POSITIVE_INFINITY;
-    return ((back > 0 ? (box.max[k] as number) : (box.min[k] as number)) - (head[k] as number)) / back;
-  });
-  return Math.max(0, Math.min(...exits));
-}
+const outOf = (board: Member, head: Vec3, way: Vec3): number =>
+  Math.max(0, stretchIn(board, head, times(way, -1), 0)?.[1] ?? 0);
 
 /** Short arrows that end at the heads; a head nobody sees from here has its arrow dashed. */
 export function drawScrews(

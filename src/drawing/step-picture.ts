@@ -8,7 +8,7 @@ import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, LineKind, Tone } from "./drawing.ts";
 import { drawNotes } from "./notes.ts";
-import { membersOf, rightOf, toward } from "./panel-space.ts";
+import { faceOnView, membersOf } from "./panel-space.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
@@ -39,17 +39,14 @@ const edge = 2;
 /** On the bench: the side that screws go into looks up, the maker stands at the panel's bottom, a little to its right. */
 function benchLook(item: Item, panel: Panel): Look & { readonly up: Vec3 } {
   const own = new Set(panel.members);
-  const through = toward(panel.through);
+  const face = faceOnView(panel);
+  const through = times(face.toViewer, -1);
   const into = item.joins
     .filter((join) => own.has(join.a) && own.has(join.b))
     .flatMap((join) => join.driven)
     .reduce((sum, driven) => sum + dot(driven.way, through), 0);
   const backUp = into < -1e-6;
-  const [right, away, up] = [
-    times(toward(rightOf(panel)), backUp ? -1 : 1),
-    toward(panel.up),
-    times(through, backUp ? 1 : -1),
-  ];
+  const [right, away, up] = [times(face.right, backUp ? -1 : 1), face.up, times(through, backUp ? 1 : -1)];
   const flat = viewFrom([0.16, -0.6, 0.9]);
   const inSpace = ([x, y, z]: Vec3): Vec3 => add(add(times(right, x), times(away, y)), times(up, z));
   return {

@@ -1,6 +1,7 @@
 // A picture -> how much of each member is seen, and which stretches of a line in space no board hides.
 import type { Vec3 } from "../geometry/shape.ts";
 import { add, dot, subtract, times } from "../geometry/vector.ts";
+import { stretchIn } from "./board-hull.ts";
 import type { Body, Picture } from "./picture.ts";
 
 /** Seen area over the area that would be seen alone, by index of body; 1 is wholly seen. */
@@ -22,21 +23,10 @@ export function seenShare(parts: readonly { readonly seen: number; readonly whol
   return whole === 0 ? 1 : parts.reduce((sum, part) => sum + part.seen, 0) / whole;
 }
 
-/** Whether a board's box stands between a spot and the viewer (inches; a hair of touching is free). */
+/** Whether an uncut board stands between a spot and the viewer (inches; a hair of touching is free). */
 function hides({ member, by }: Body, spot: Vec3, toViewer: Vec3): boolean {
-  let [near, far] = [1e-3, Number.POSITIVE_INFINITY];
-  for (const k of [0, 1, 2] as const) {
-    const low = member.solid.box.min[k] + by[k] + 1e-4 - spot[k];
-    const high = member.solid.box.max[k] + by[k] - 1e-4 - spot[k];
-    if (Math.abs(toViewer[k]) < 1e-12) {
-      if (low > 0 || high < 0) return false;
-      continue;
-    }
-    const [enter, leave] = [low / toViewer[k], high / toViewer[k]];
-    near = Math.max(near, Math.min(enter, leave));
-    far = Math.min(far, Math.max(enter, leave));
-  }
-  return near < far;
+  const stretch = stretchIn(member, subtract(spot, by), toViewer, 1e-4);
+  return stretch !== undefined && Math.max(stretch[0], 1e-3) < stretch[1];
 }
 
 export const isSeen = (picture: Picture, spot: Vec3): boolean =>

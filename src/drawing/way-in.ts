@@ -2,6 +2,7 @@
 import type { Vec3 } from "../geometry/shape.ts";
 import { add, times } from "../geometry/vector.ts";
 import type { Contact, Member } from "../item/item.ts";
+import { isClear } from "./board-hull.ts";
 import { explode, singly, type Unit } from "./explode.ts";
 
 /** Added members that go in together, and the way they came from; still where nothing is there to go into. */
@@ -37,18 +38,8 @@ function together(added: readonly Member[], contacts: readonly Contact[]): reado
 }
 
 /** Whether members can come in from `by` without running into what is there; touching is free. */
-function isFree(members: readonly Member[], by: Vec3, there: readonly Member[]): boolean {
-  const hair = 1e-4;
-  return members.every(({ solid: { box } }) =>
-    there.every(({ solid: { box: other } }) =>
-      [0, 1, 2].some((k) => {
-        const low = (box.min[k] as number) + Math.min(0, by[k] as number);
-        const high = (box.max[k] as number) + Math.max(0, by[k] as number);
-        return low > (other.max[k] as number) - hair || high < (other.min[k] as number) + hair;
-      }),
-    ),
-  );
-}
+const isFree = (members: readonly Member[], by: Vec3, there: readonly Member[]): boolean =>
+  members.every(({ solid }) => there.every((other) => isClear(solid, by, still, other.solid)));
 
 /** Units of what is added: panels whole, the rest singly. */
 function unitsIn(members: readonly Member[]): readonly Unit[] {
@@ -90,7 +81,10 @@ export function findEntries(
       return { members, by, goesIn: false };
     }
     const sum = away.reduce((total, normal) => add(total, normal), still);
-    const ways = [...liked].sort((a, b) => seatsLeft(b, sum) - seatsLeft(a, sum));
+    const size = Math.hypot(...sum);
+    // Square to slanted seats comes last.
+    const square = size < 1e-6 ? [] : [times(sum, 1 / size)];
+    const ways = [...liked, ...square].sort((a, b) => seatsLeft(b, sum) - seatsLeft(a, sum));
     for (const part of [1, 0.6, 0.35]) {
       const way = ways.find((one) => isFree(members, times(one, distance * part), there));
       if (way === undefined) continue;

@@ -1,4 +1,4 @@
-// The demo's two items worked out from their recipes, and every drawing that is made of them.
+// The demo's items worked out from their recipes, and every drawing that is made of them.
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { drawCoatedView } from "../../src/drawing/coated-view.ts";
@@ -12,6 +12,8 @@ import { binderSheet, phoneSheet, type Sheet, storeSheet } from "../../src/drawi
 import { drawStep } from "../../src/drawing/step-picture.ts";
 import type { Item } from "../../src/item/item.ts";
 import { workOut } from "../../src/item/work-out.ts";
+import { printProblem } from "../../src/problems/print.ts";
+import type { Problem } from "../../src/problems/problem.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import type { Division } from "../../src/units/division.ts";
 import { readYard } from "../../src/yard/read-yard.ts";
@@ -24,12 +26,31 @@ const { yard } = readYard(
   readdirSync(join(content, "yard")).map((file) => ({ file, text: readFileSync(join(content, "yard", file), "utf8") })),
 );
 
-export function demoItem(slug: string, variant?: string): Item {
-  const { recipe, problems } = readRecipe(slug, readFileSync(join(content, "recipes", `${slug}.md`), "utf8"));
-  if (recipe === undefined || yard === undefined) throw new Error(`${slug} can't be read: ${problems[0]?.code}`);
-  const { item } = workOut(recipe, yard, variant);
-  if (item === undefined) throw new Error(`${slug} can't be worked out`);
-  return item;
+/** A recipe's text worked out in the demo's yard, as the standard variant or as another. */
+export function itemFrom(name: string, text: string, variant?: string): Item {
+  const { recipe, problems } = readRecipe(name, text);
+  if (recipe === undefined || yard === undefined) throw new Error(`${name} can't be read: ${printed(problems)}`);
+  const worked = workOut(recipe, yard, variant);
+  if (worked.item === undefined) throw new Error(`${name} can't be worked out: ${printed(worked.problems)}`);
+  return worked.item;
+}
+
+const printed = (problems: readonly Problem[]): string => problems.map(printProblem).join("\n");
+
+export const demoItem = (slug: string, variant?: string): Item =>
+  itemFrom(slug, readFileSync(join(content, "recipes", `${slug}.md`), "utf8"), variant);
+
+/** Every recipe of the demo. */
+export const demoItems: readonly Item[] = readdirSync(join(content, "recipes"))
+  .filter((file) => file.endsWith(".md"))
+  .map((file) => demoItem(file.slice(0, -3)));
+
+/** The first recipe of a chapter of the guide. */
+export function guideItem(chapter: string): Item {
+  const text = readFileSync(join(content, "guide", `${chapter}.md`), "utf8");
+  const recipe = /^```recipe\n(.*?)^```/ms.exec(text)?.[1];
+  if (recipe === undefined) throw new Error(`chapter ${chapter} has no recipe`);
+  return itemFrom(chapter, recipe);
 }
 
 export const corral = demoItem("hose-and-pot-corral");
@@ -41,11 +62,14 @@ const flat = (item: Item, division: Division, sheet: Sheet): Drawing[] => [
 ];
 
 /** Every drawing of an item in every size it is made in. */
-export const drawingsOf = (item: Item): readonly Drawing[] => [
+export const drawingsOf = (
+  item: Item,
+  variant: (slug: string) => Item = (slug) => demoItem(item.slug, slug),
+): readonly Drawing[] => [
   ...[binderSheet, phoneSheet].flatMap((sheet) => [drawExploded(item, sheet), ...flat(item, sixteenths, sheet)]),
   ...item.sections.flatMap((section) => section.steps.map((step) => drawStep(item, step))),
   ...[storeSheet, phoneSheet].map((sheet) => drawMeasuredView(item, sixteenths, sheet)),
-  ...item.variants.map(({ slug }) => drawCoatedView(demoItem(item.slug, slug))),
+  ...item.variants.map(({ slug }) => drawCoatedView(variant(slug))),
 ];
 
 /** The same with lengths in whole millimetres, where lengths stand on it. */

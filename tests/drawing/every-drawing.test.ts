@@ -5,10 +5,14 @@ import { isInside } from "../../src/drawing/dot-spots.ts";
 import type { Drawing, Paper } from "../../src/drawing/drawing.ts";
 import { formatSvg } from "../../src/drawing/svg.ts";
 import { findBalloonsInside, findCollisions, findOffSheet } from "./clear-of.ts";
-import { corral, drawingsOf, metricDrawingsOf, rack } from "./demo.ts";
+import { demoItems, drawingsOf, metricDrawingsOf } from "./demo.ts";
+import { slantedItems } from "./slanted.ts";
 
-const drawings = [corral, rack].flatMap(drawingsOf);
-const metric = [corral, rack].flatMap(metricDrawingsOf);
+const drawings = [
+  ...demoItems.flatMap((item) => drawingsOf(item)),
+  ...slantedItems.flatMap((item) => drawingsOf(item, () => item)),
+];
+const metric = [...demoItems, ...slantedItems].flatMap(metricDrawingsOf);
 
 const only = <K extends Drawing["marks"][number]["kind"]>(drawing: Drawing, kind: K) =>
   drawing.marks.filter((mark): mark is Extract<Drawing["marks"][number], { kind: K }> => mark.kind === kind);
@@ -76,12 +80,15 @@ describe("item references (ISO 6433)", () => {
     },
   );
 
-  test.each([corral, rack])("$title: every different piece stands in the exploded view exactly once", (item) => {
-    for (const drawing of drawings.filter((one) => one.id.startsWith(`${item.slug}-exploded`))) {
-      const marks = only(drawing, "balloon").map((mark) => mark.text);
-      expect(marks.sort()).toEqual(item.pieces.map((piece) => piece.mark).sort());
-    }
-  });
+  test.each([...demoItems, ...slantedItems])(
+    "$title: every different piece stands in the exploded view exactly once",
+    (item) => {
+      for (const drawing of drawings.filter((one) => one.id.startsWith(`${item.slug}-exploded`))) {
+        const marks = only(drawing, "balloon").map((mark) => mark.text);
+        expect(marks.sort()).toEqual(item.pieces.map((piece) => piece.mark).sort());
+      }
+    },
+  );
 });
 
 describe("dimensions", () => {

@@ -4,9 +4,13 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { formatSvg } from "../../src/drawing/svg.ts";
 import { corral, drawingsOf, rack } from "./demo.ts";
+import { slantedItems } from "./slanted.ts";
 
 const folder = join(import.meta.dirname, "../output/drawings");
-const drawings = [corral, rack].flatMap(drawingsOf);
+const drawings = [
+  ...[corral, rack].flatMap((item) => drawingsOf(item)),
+  ...slantedItems.flatMap((item) => drawingsOf(item, () => item)),
+];
 
 /** A drawing that is new is written; one that differs leaves its new form beside the old one. */
 test.each(drawings.map((drawing) => [drawing.id, drawing] as const))(

@@ -1,0 +1,88 @@
+// A piece -> the words under its drawing: what it is cut from, how the saw is set, its holes and corners.
+import type { Piece, WorkedCut } from "../item/item.ts";
+import type { Division } from "../units/division.ts";
+import type { Length } from "../units/length.ts";
+import type { BoardFrame } from "./board-frame.ts";
+import type { Note } from "./notes.ts";
+import { listed, paperLength, unitWords } from "./paper-text.ts";
+import { sawWords } from "./saw-words.ts";
+
+function cutWords(
+  cut: WorkedCut,
+  say: (length: Length) => string,
+): { readonly kind: string; readonly text: string } | undefined {
+  switch (cut.kind) {
+    case "hole": {
+      const depth = cut.deep === undefined ? "through" : `${say(cut.deep)} deep`;
+      const sunk = cut.countersink === undefined ? "" : `, countersunk to Ø ${say(cut.countersink)}`;
+      return { kind: "Holes", text: `Ø ${say(cut.across)}, ${depth}${sunk}` };
+    }
+    case "box":
+      return { kind: "Cuts", text: boxWords(cut, say) };
+    case "pocket": {
+      const [l, w, t] = [0, 1, 2].map((i) => say((cut.max[i] as number) - (cut.min[i] as number)));
+      const [a, b] = cut.axis === "length" ? [w, t] : cut.axis === "width" ? [l, t] : [l, w];
+      return { kind: "Cuts", text: `${cut.name} ${a} × ${b}, corners R ${say(cut.radius)}` };
+    }
+    case "corners":
+      return { kind: "Corners", text: `R ${say(cut.radius)}, ${cut.corners.length} of them` };
+    case "eased":
+      return { kind: "Arrises", text: `eased to R ${say(cut.radius)}` };
+    case "slope":
+      return undefined;
+  }
+}
+
+function boxWords({ name, min, max }: WorkedCut & { kind: "box" }, say: (length: Length) => string): string {
+  const [along, across, deep] = [0, 1, 2].map((i) => (max[i] as number) - (min[i] as number)) as [
+    number,
+    number,
+    number,
+  ];
+  return `${name} ${say(along)} along the grain, ${say(across)} across, ${say(deep)} through the thickness`;
+}
+
+/** Like cuts are counted: "Holes: 2 of Ø 3/8, through". */
+function cutNotes(piece: Piece, say: (length: Length) => string): readonly Note[] {
+  const counts = new Map<string, { readonly kind: string; readonly text: string; count: number }>();
+  for (const cut of piece.cuts) {
+    const words = cutWords(cut, say);
+    if (words === undefined) continue;
+    const known = counts.get(words.text);
+    if (known === undefined) counts.set(words.text, { ...words, count: 1 });
+    else known.count += 1;
+  }
+  return [...counts.values()].map(({ kind, text, count }): Note => {
+    const many = kind === "Holes" || count > 1 ? `${count} of ` : "";
+    return { text: `${kind}: ${many}${text}` };
+  });
+}
+
+/** What the piece is sawn from: a board, or the boards of a glue-up. */
+function stockWords(piece: Piece, say: (length: Length) => string): string {
+  const sawn = [
+    ...(piece.ripped ? [`ripped to ${say(piece.width)}`] : []),
+    ...(piece.planed ? [`planed to ${say(piece.thickness)}`] : []),
+  ];
+  const blanks = piece.blanks?.map(
+    (blank) => `${blank.count} of ${blank.board.name} ${say(blank.width)} × ${say(blank.length)}, grain ${blank.grain}`,
+  );
+  const stock = blanks === undefined ? [piece.board.name, ...sawn].join(", ") : `glued up from ${listed(blanks)}`;
+  return blanks === undefined ? `from ${stock}` : stock;
+}
+
+export function pieceNotes(piece: Piece, frame: BoardFrame, division: Division): readonly Note[] {
+  const say = (length: Length): string => paperLength(length, division);
+  const slanted = sawWords(frame, say);
+  const blank = slanted.length === 0 ? "" : `Saw the blank ${say(piece.length)} long first. `;
+  return [
+    {
+      text: `${piece.count} of ${piece.mark}, ${stockWords(piece, say)}; ${say(piece.thickness)} thick. ${blank}The arrow is the grain. Sizes in ${unitWords(division)}.`,
+    },
+    ...(piece.hand === undefined
+      ? []
+      : [{ text: `This is the ${piece.hand} one of a pair; the other is its mirror image.` }]),
+    ...slanted.map((text): Note => ({ text })),
+    ...cutNotes(piece, say),
+  ];
+}
