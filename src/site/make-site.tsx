@@ -11,6 +11,7 @@ import { storeShop } from "../leaves/store-item.ts";
 import type { SourceFile } from "./content-files.ts";
 import { guidePages } from "./guide-pages.tsx";
 import { pageHtml } from "./page-html.ts";
+import { schemaFiles } from "./schema-files.ts";
 import { binderPagesOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
 import type { WorkedContent } from "./work-content.ts";
@@ -48,7 +49,8 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   const landing = landingLeaf(shop);
   const shelves = landing.shelves.filter(({ link }) => made.some((part) => link.path.startsWith(`${part}/`)));
   pages.push({ path: "index.html", html: pageHtml(<LandingPage leaf={{ ...landing, shelves }} root="" />) });
-  return { pages, assets: ["", ...made].flatMap(assetsOf) };
+  const schemas = made.includes("guide") ? schemaFiles() : [];
+  return { pages, assets: [...["", ...made].flatMap(assetsOf), ...schemas] };
 }
 
 /** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */

@@ -1,15 +1,17 @@
 // A site -> files in a folder, through Eleventy.
-import { copyFileSync, mkdirSync } from "node:fs";
+import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { addPages } from "./eleventy.ts";
 import type { Asset, Site } from "./site.ts";
 
-/** Copies what goes in as it is. */
+/** Writes what goes in as it is. */
 export function copyAssets(assets: readonly Asset[], out: string): void {
-  for (const { path, from } of assets) {
-    mkdirSync(dirname(join(out, path)), { recursive: true });
-    copyFileSync(from, join(out, path));
+  for (const asset of assets) {
+    const to = join(out, asset.path);
+    mkdirSync(dirname(to), { recursive: true });
+    if ("from" in asset) copyFileSync(asset.from, to);
+    else writeFileSync(to, asset.text);
   }
 }
 

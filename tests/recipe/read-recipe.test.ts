@@ -117,7 +117,7 @@ describe("hostile text", () => {
     ]) {
       const { recipe, problems } = readRecipe("a.md", titled(`Bin ${String.fromCodePoint(code)}b`));
       expect(recipe).toBeUndefined();
-      expect(problems.map((p) => [p.code, p.at.line, p.at.column])).toContainEqual(["hidden-character", 2, 12]);
+      expect(problems.map((p) => [p.code, p.at.line, p.at.column])).toContainEqual(["hidden-character", 3, 12]);
     }
   });
 
@@ -128,7 +128,7 @@ describe("hostile text", () => {
   it("more than 200 sizes are too many: the two hundred and first is told", () => {
     const sizes = Array.from({ length: 200 }, (_, i) => `  a${i}: 1\n`).join("");
     const { problems } = readRecipe("a.md", corral.replace("  clear: 3 ", `${sizes}  clear: 3 `));
-    expect(problems.map((p) => [p.code, p.at.line])).toEqual([["too-many-lines", 9 + 200]]);
+    expect(problems.map((p) => [p.code, p.at.line])).toEqual([["too-many-lines", 10 + 200]]);
   });
 
   const deep: readonly (readonly [string, string])[] = [
