@@ -25,11 +25,12 @@ const byName = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 export const isFolder = (path: string): boolean => statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 /** Plain words for what the disk answers. */
-function tellWhy(error: unknown): string {
+export function tellWhy(error: unknown): string {
   const code = (error as NodeJS.ErrnoException).code;
   if (code === "ENOENT") return "there is no such file";
   if (code === "EACCES" || code === "EPERM") return "you may not open it";
   if (code === "EISDIR") return "it is a folder";
+  if (code === "ENOTDIR" || code === "EEXIST") return "a file stands where a folder is meant";
   return `the disk answers ${code ?? String(error)}`;
 }
 

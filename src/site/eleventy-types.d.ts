@@ -14,7 +14,8 @@ declare module "@11ty/eleventy" {
     ): void;
     addTemplate(virtualPath: string, content: string, data: object): void;
     setServerOptions(options: { readonly messageOnStart: () => string }): void;
-    addWatchTarget(path: string, options: { resetConfig: boolean }): void;
+    /** Folders in which a change makes Eleventy ask for its settings, so for the pages, anew. */
+    readonly watchTargetsConfigReset: Set<string>;
   }
   export default class Eleventy {
     constructor(
@@ -28,7 +29,6 @@ declare module "@11ty/eleventy" {
         config(user: UserConfig): void | Promise<void>;
       },
     );
-    readonly watchManager: { isBuildRunning(): boolean };
     readonly eleventyServe: { readonly server: { ready(): Promise<void>; getServerUrl(host: string): string } };
     init(): Promise<void>;
     disableLogger(): void;

@@ -10,7 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { basename, dirname, isAbsolute, join, relative, resolve, sep } from "node:path";
-import { isFolder } from "./content-files.ts";
+import { isFolder, tellWhy } from "./content-files.ts";
 import { WrongCall } from "./wrong-call.ts";
 
 /** Stands in every site we write, so that no other folder is ever taken for one and replaced. */
@@ -35,8 +35,7 @@ export async function swapIn(out: string, fill: (folder: string) => Promise<void
   // Where `out` is a link, what it leads to is replaced and the link stays.
   const target = existsSync(out) ? realpathSync(out) : resolve(out);
   const beside = dirname(target);
-  mkdirSync(beside, { recursive: true });
-  const work = mkdtempSync(join(beside, `.${basename(target)}-`));
+  const work = makeBeside(beside, `.${basename(target)}-`, out);
   const next = join(work, "next");
   const onSignal = () => {
     rmSync(work, { recursive: true, force: true });
@@ -53,6 +52,15 @@ export async function swapIn(out: string, fill: (folder: string) => Promise<void
     process.off("SIGINT", onSignal);
     process.off("SIGTERM", onSignal);
     rmSync(work, { recursive: true, force: true });
+  }
+}
+
+function makeBeside(folder: string, start: string, out: string): string {
+  try {
+    mkdirSync(folder, { recursive: true });
+    return mkdtempSync(join(folder, start));
+  } catch (error) {
+    throw new WrongCall(`--out ${out} can't be written: ${tellWhy(error)}`);
   }
 }
 

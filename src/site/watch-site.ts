@@ -1,22 +1,11 @@
 // A content folder -> live pages in the browser, made again at each change, with the problems on them.
-import { mkdtempSync, rmSync, statSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Eleventy from "@11ty/eleventy";
-import { inReadingOrder, type Problem } from "../problems/problem.ts";
-import { findFiles, isFolder, readContent, startOf } from "./content-files.ts";
+import { isFolder, startOf } from "./content-files.ts";
 import { addPages } from "./eleventy.ts";
-import { guideProblems } from "./guide-examples.ts";
-import { makeSite } from "./make-site.tsx";
-import { withoutPolicy } from "./page-html.ts";
-import { tellProblems } from "./print-json.ts";
-import { faultPanel, panelPage, problemPanel, withPanel } from "./problem-panel.tsx";
-import { forgetOldPages } from "./shelf-pages.tsx";
-import { type Page, parts } from "./site.ts";
-import { standIn } from "./stand-in.ts";
-import { type WorkedContent, workContent } from "./work-content.ts";
-import { forgetOldRecipes } from "./work-recipe.ts";
-import { copyAssets } from "./write-site.ts";
+import { LivePages } from "./live-pages.ts";
 import { WrongCall } from "./wrong-call.ts";
 
 /** The server's own greeting is left out. One object for good: the server starts anew where its options change. */
@@ -34,7 +23,7 @@ export async function watchSite(folder: string, port: number): Promise<number> {
     loader: "esm",
     config: (user) => {
       addPages(user, live.make());
-      user.addWatchTarget(folder, { resetConfig: true });
+      user.watchTargetsConfigReset.add(folder);
       user.setServerOptions(serverOptions);
     },
   });
@@ -47,84 +36,29 @@ export async function watchSite(folder: string, port: number): Promise<number> {
   await eleventy.serve(port);
   await eleventy.eleventyServe.server.ready();
   process.stdout.write(`Live at ${eleventy.eleventyServe.server.getServerUrl("localhost")} (Ctrl+C ends it)\n`);
-  // Eleventy hears of no deleted file, and of a file saved while it builds only half; this catches both.
-  const look = setInterval(() => {
-    if (!eleventy.watchManager.isBuildRunning() && live.isStale()) void buildAgain(join(folder, "recipes"));
-  }, 400);
+  let ended = false;
+  const build = () => buildAgain(join(folder, "recipes"));
+  const following = follow(live, build, () => ended);
   const code = await stopped;
-  clearInterval(look);
+  ended = true;
+  await following;
   await eleventy.stopWatch();
   rmSync(out, { recursive: true, force: true });
   return code;
 }
 
-/** The pages as they now are; remembers the last good state of each recipe. */
-class LivePages {
-  #good: WorkedContent | undefined;
-  #pages: readonly Page[] = [];
-  #print = "";
-  readonly #folder: string;
-  readonly #out: string;
-
-  constructor(folder: string, out: string) {
-    this.#folder = folder;
-    this.#out = out;
-  }
-
-  /** Whether the files have changed since the pages were made. */
-  isStale(): boolean {
-    return fingerprint(this.#folder) !== this.#print;
-  }
-
-  /** Never throws: a fault of our own is shown like a problem, so that the server lives on. */
-  make(): readonly Page[] {
+/**
+ * Looks at the files again and again, and builds when they have changed and then held still for one look. Eleventy's own
+ * watching hears of no deleted file and can build twice at once; here each build waits for the one before.
+ */
+async function follow(live: LivePages, build: () => Promise<void>, isEnded: () => boolean): Promise<void> {
+  let last = live.made;
+  while (!isEnded()) {
     const started = performance.now();
-    this.#print = fingerprint(this.#folder);
-    let panel = "";
-    try {
-      const problems = this.#work();
-      if (problems.length > 0) {
-        tellProblems(problems);
-        panel = problemPanel(problems);
-      } else {
-        const seconds = ((performance.now() - started) / 1000).toFixed(2);
-        process.stdout.write(`${this.#pages.length} pages made in ${seconds} s\n`);
-      }
-    } catch (error) {
-      const says = error instanceof Error ? error.message : String(error);
-      process.stderr.write(`Shopleaf itself failed: ${says}\n`);
-      panel = faultPanel(says);
-    }
-    if (panel === "") return this.#pages;
-    if (this.#pages.length === 0) return [{ path: "index.html", html: panelPage(panel) }];
-    return this.#pages.map(({ path, html }) => ({ path, html: withPanel(html, panel) }));
+    const now = live.onDisk();
+    const pause = Math.max(100, 20 * (performance.now() - started));
+    if (now !== live.made && now === last) await build();
+    last = now;
+    await new Promise((resolve) => setTimeout(resolve, pause));
   }
-
-  #work(): readonly Problem[] {
-    const { content, problems: reading } = readContent(this.#folder);
-    const worked = workContent(content);
-    forgetOldRecipes();
-    forgetOldPages();
-    const shown = standIn(worked, this.#good);
-    if (shown) {
-      const site = makeSite(shown, content.guide, parts);
-      copyAssets(site.assets, this.#out);
-      const kept = new Set(site.pages.map(({ path }) => path));
-      for (const { path } of this.#pages) if (!kept.has(path)) rmSync(join(this.#out, path), { force: true });
-      this.#good = shown;
-      this.#pages = site.pages.map(({ path, html }) => ({ path, html: withoutPolicy(html) }));
-    }
-    return inReadingOrder([...reading, ...worked.problems, ...guideProblems(content.guide, worked)]);
-  }
-}
-
-/** Names, sizes and times of all files the site is made from. */
-function fingerprint(folder: string): string {
-  if (!isFolder(folder)) return "";
-  return findFiles(folder, [".md", ".yaml", ".yml"])
-    .map((file) => {
-      const stat = statSync(file, { throwIfNoEntry: false });
-      return `${file} ${stat?.size} ${stat?.mtimeMs}`;
-    })
-    .join("\n");
 }

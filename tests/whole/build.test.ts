@@ -1,5 +1,15 @@
 // The demo built whole, as a maker builds it: what comes out, that it comes out the same, and that a mistake harms nothing.
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from "node:fs";
+import {
+  cpSync,
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { join, posix } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { buildInto, bytesIn, copyContent, filesIn, newFolder, pointersIn, root, shopleaf } from "./demo.ts";
@@ -270,6 +280,23 @@ describe("an output folder that is not a site", () => {
     expect(told.code).toBe(2);
     expect(told.err).toContain("holds other files");
     expect(readdirSync(folder)).toEqual(["letter.txt"]);
+  });
+
+  it("so is one that can't be made", () => {
+    const file = join(newFolder(), "letter.txt");
+    writeFileSync(file, "mine");
+    const told = shopleaf(["build", "--out", join(file, "_site")]);
+    expect(told.code).toBe(2);
+    expect(told.err).toContain("a file stands where a folder is meant");
+  });
+
+  it("a link to a site stays a link", () => {
+    const folder = newFolder();
+    buildInto(join(folder, "real"), content);
+    symlinkSync("real", join(folder, "_site"));
+    buildInto(join(folder, "_site"), content);
+    expect(readdirSync(folder).sort()).toEqual(["_site", "real"]);
+    expect(lstatSync(join(folder, "_site")).isSymbolicLink()).toBe(true);
   });
 
   it("so is one that holds the content", () => {
