@@ -1,10 +1,10 @@
 // Overlaps that are left after the cuts -> problems: two bodies in one place, and which way they'd have to part.
 import { contactOf } from "../geometry/contact.ts";
 import { isClash, overlapOf } from "../geometry/overlap.ts";
-import { type Solid, solidOf } from "../geometry/solid.ts";
+import type { Solid } from "../geometry/solid.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { axes } from "../units/side.ts";
-import { boxOf, boxShape, vecOf } from "./frame.ts";
+import { boxOf } from "./frame.ts";
 import type { Overlap, PlacedFitting } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
 
@@ -40,11 +40,8 @@ export function checkFittings(
   fittings: readonly PlacedFitting[],
   members: readonly { readonly placed: PlacedMember; readonly solid: Solid }[],
 ): Problem[] {
-  return fittings.flatMap(({ id, box, at }): Problem[] => {
-    if (!box) return [];
-    const min = vecOf(box.min);
-    const max = vecOf(box.max);
-    const body = solidOf(boxShape(min, max));
+  return fittings.flatMap(({ id, solid: body, at }): Problem[] => {
+    if (!body) return [];
     const clash = members.find((m) => isClash(overlapOf(m.solid, body)));
     if (clash) {
       const { volume, depth } = overlapOf(clash.solid, body);

@@ -90,9 +90,6 @@ export function isRightHanded(member: Lying): boolean {
 /** How far a removal runs on beyond the board where it leaves it, so that no two faces lie on each other (inches). */
 const beyond = 1;
 
-/** A plain block that fills a box of item space. */
-export const boxShape = (min: Vec3, max: Vec3): Shape => ({ ...boxPrism({ min, max }), trims: [], removals: [] });
-
 /** The board, trimmed where its ends slant, less its cuts. The frame's z runs through the thickness. */
 export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
   const blank = blankOf(member);

@@ -143,6 +143,8 @@ export type PlacedFitting = {
   readonly fitting: Fitting;
   readonly count: number;
   readonly box?: { readonly min: Point; readonly max: Point };
+  /** Its body in item space, where it has a place. */
+  readonly solid?: Solid;
   readonly at: Place;
 };
 

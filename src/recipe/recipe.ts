@@ -1,4 +1,5 @@
 // What a recipe says, read and checked word by word, before any size is worked out.
+import type { Loop } from "../geometry/shape.ts";
 import type { Place, Written } from "../problems/place.ts";
 import type { Exact } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
@@ -94,9 +95,11 @@ export type Clause = {
   /** A leaning board's long edges are bevelled level. */
   | { readonly kind: "edges level" }
   /** A flat panel tipped so that its underside runs through these two heights. */
-  | { readonly kind: "sloping"; readonly slope: Slope }
+  | { readonly kind: "sloping"; readonly slope: SlopeOver }
   /** A panel turned over left to right; a pair of pieces, each the other's mirror. */
   | { readonly kind: "mirrored" }
+  /** A fitting placed in a panel: its other clauses are read in that panel. */
+  | { readonly kind: "in panel"; readonly of: Reference }
   /** Held by no join: it lies or hangs there. */
   | { readonly kind: "loose" }
 );
@@ -110,6 +113,9 @@ export type Datum = "edge" | "long edge" | "short edge" | "over all" | "centre";
 
 /** A straight slope through two heights, each at a side of the space. */
 export type Slope = { readonly from: Sum; readonly fromSide: Side; readonly to: Sum; readonly toSide: Side };
+
+/** The same with the sides of the thing `of` instead of the space's, where it is given. */
+export type SlopeOver = Slope & { readonly of?: Reference };
 
 /** Stands only where the choice has one of these values: `only with lid`, `only for size M or L`. */
 export type Only = { readonly at: Place; readonly choice: Written; readonly values: readonly Written[] };
@@ -127,12 +133,63 @@ export type Line = {
   readonly only?: Only;
 };
 
+/** A point of an outline, from its 0, 0 to the right and up. */
+export type OutlinePoint = { readonly at: Place; readonly x: Sum; readonly y: Sum };
+/** The direction of a curve at one of its ends. */
+export type CurveWay = { readonly at: Place } & (
+  | { readonly kind: "left" | "right" | "up" | "down" }
+  | { readonly kind: "point"; readonly point: OutlinePoint }
+);
+/** One stroke of an outline. */
+export type Stroke = { readonly at: Place; readonly text: string } & (
+  | { readonly kind: "start" | "line"; readonly to: OutlinePoint }
+  | { readonly kind: "arc"; readonly through: OutlinePoint; readonly to: OutlinePoint }
+  /** A smooth curve; `smooth` leaves without a kink from the stroke before. `round` runs on to where it starts. */
+  | {
+      readonly kind: "curve" | "round";
+      readonly points: readonly OutlinePoint[];
+      readonly smooth: boolean;
+      readonly leaving?: CurveWay;
+      readonly arriving?: CurveWay;
+    }
+  /** A straight line back to the start. */
+  | { readonly kind: "close" }
+  /** The strokes so far once more, turned over on the line from the last point to the start. */
+  | { readonly kind: "mirrored" }
+  | { readonly kind: "circle"; readonly across: Sum; readonly centre: OutlinePoint }
+  | {
+      readonly kind: "rectangle";
+      readonly width: Sum;
+      readonly height: Sum;
+      readonly corner: OutlinePoint;
+      readonly corners?: Sum;
+    }
+);
+/** A closed line: in words, or as it was drawn, in inches. */
+export type OutlineLoop = { readonly name: string; readonly at: Place } & (
+  | { readonly kind: "words"; readonly strokes: readonly Stroke[] }
+  | { readonly kind: "drawn"; readonly loop: Loop }
+);
+/** A true-size shape: the first loop is the edge, the others are cut out of it. */
+export type Outline = { readonly name: string; readonly at: Place; readonly loops: readonly OutlineLoop[] };
+
 /** What is cut from which board. `ripped` and `planed` are the finished width and thickness. */
 export type PieceKind = {
   readonly name: Written;
   readonly board: Written;
   readonly ripped?: Sum;
   readonly planed?: Sum;
+  /** Cut to an outline, `mirrored` or as drawn; the grain runs across the drawing or up it. */
+  readonly outline?: { readonly at: Place; readonly name: Written; readonly mirrored: boolean };
+  readonly grain?: { readonly at: Place; readonly up: boolean };
+  /** Boards glued edge to edge to this width. */
+  readonly glued?: { readonly at: Place; readonly to: Sum };
+  /** Layers glued face to face; in crossed ones the grain of every other one runs across. */
+  readonly plies?: { readonly at: Place; readonly count: number };
+  readonly crossed?: { readonly at: Place };
+  /** The least wood between two parts of the outline, and the tightest turn its blade can follow. */
+  readonly leastWood?: Sum;
+  readonly leastTurn?: Sum;
   readonly at: Place;
 };
 
@@ -255,6 +312,54 @@ export type Spot = {
   | { readonly kind: "centred"; readonly axis?: Axis }
 );
 
+/**
+ * Rope through holes. It passes its `way` in the order written, goes in first from the side `from`, and changes sides at every
+ * hole unless the holes run the way it goes.
+ */
+export type CordRule = {
+  readonly at: Place;
+  readonly text: string;
+  readonly name: Written;
+  readonly rope: Written;
+  readonly way: readonly CordPart[];
+  readonly from: Side;
+  /** Whether the maker said from which side it goes in. */
+  readonly fromSaid: boolean;
+  readonly knots: { readonly start: boolean; readonly end: boolean };
+  /** Rope that each knot takes; slack in the whole of it. */
+  readonly perKnot?: Sum;
+  readonly slack?: Sum;
+  readonly only?: Only;
+};
+export type CordPart = { readonly at: Place; readonly text: string } & (
+  | { readonly kind: "holes"; readonly toward: Side; readonly side?: Side; readonly of: Reference }
+  /** A nail, hook or ring above the middle of X: it runs over it, or is tied to it where this is its start or end. */
+  | { readonly kind: "hanger"; readonly above: Sum; readonly of: Reference }
+  /** Its end is tied to a loop straight above its last hole. */
+  | { readonly kind: "loop"; readonly above: Sum; readonly of: Reference }
+);
+
+/** Letters on members: a row of this height along the middle of a side, as wide as the room there. */
+export type TextRule = {
+  readonly at: Place;
+  readonly text: string;
+  readonly name: Written;
+  readonly of: Reference;
+  readonly height: Sum;
+  /** The side the letters stand on; where it isn't said, the good side. */
+  readonly side?: Side;
+  /** Only as wide as the room between the holes nearest to its middle. */
+  readonly betweenHoles: boolean;
+  /** Left free at both ends of the row. */
+  readonly inside?: Sum;
+  readonly ways: readonly TextWay[];
+  readonly only?: Only;
+  /** One for all fields, or one a field in the order they are read in: from the top down, then from the left. */
+  readonly sayings: readonly Written[];
+};
+export const textWays = ["stencil", "film", "engraving"] as const;
+export type TextWay = (typeof textWays)[number];
+
 /** Coats by scheme; no coats means unfinished. */
 export type FinishScheme = { readonly name: Written; readonly at: Place; readonly coats: readonly Coat[] };
 export type Coat = {
@@ -351,6 +456,7 @@ export type BodyStep = {
   readonly adds: readonly Reference[];
   readonly checks: readonly Prose[];
   readonly cautions: readonly Prose[];
+  readonly only?: Only;
 };
 
 export type Recipe = {
@@ -369,12 +475,15 @@ export type Recipe = {
   readonly overall: { readonly at: Place; readonly width: Extent; readonly depth: Extent; readonly height: Extent };
   readonly sizes: readonly { readonly name: Written; readonly at: Place; readonly sum: Sum }[];
   readonly pieces: readonly PieceKind[];
+  readonly outlines: readonly Outline[];
   readonly panels: readonly PanelKind[];
   readonly assemblies: readonly AssemblyKind[];
   readonly stand: readonly Line[];
   readonly fittings: readonly Line[];
   readonly joins: readonly JoinRule[];
   readonly cuts: readonly CutRule[];
+  readonly cords: readonly CordRule[];
+  readonly texts: readonly TextRule[];
   readonly finishes: readonly FinishScheme[];
   /** Names of finish schemes offered, the standard one first; all of them in order where `choices:` is silent. */
   readonly offered: readonly Written[];

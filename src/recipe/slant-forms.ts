@@ -65,13 +65,25 @@ export const slantForms: readonly ClauseForm[] = [
     },
   },
   {
-    form: "sloping H at SIDE to H at SIDE",
-    means: "A flat panel is tipped so that its underside runs straight from the one height to the other.",
-    example: "flat, sloping front-height at front to back-height at back",
+    form: "sloping H at SIDE to H at SIDE [over X]",
+    means:
+      "A flat panel is tipped so that its underside runs straight from the one height to the other, at these sides of its space or of X.",
+    example: "flat, sloping front-height at front to back-height at back over box",
     fits: (words) => words[0] === "sloping",
     read: (scan) => {
       scan.must("sloping");
-      return { kind: "sloping", slope: readSlope(scan) };
+      const slope = readSlope(scan);
+      return { kind: "sloping", slope: scan.skip("over") ? { ...slope, of: readReference(scan, "the end") } : slope };
+    },
+  },
+  {
+    form: "in PANEL",
+    means: "A fitting takes its place in that panel; its other clauses are read there.",
+    example: "clear panel, in lid, level, flat, at left, at bottom, on front of rails",
+    fits: (words) => words[0] === "in" && words.length > 1,
+    read: (scan) => {
+      scan.must("in");
+      return { kind: "in panel", of: readReference(scan, "the end") };
     },
   },
 ];

@@ -43,7 +43,7 @@ function panelSize(places: Places, thing: Thing, axis: Axis): Length | undefined
   const size = sizeOf(places.ownBox(inner, own));
   const tilt = tiltOf(places, thing);
   if (tilt?.along !== axis) return size;
-  return levelRoom(tilt, inches(size), inches(sizeOf(places.bodily(inner, "y"))));
+  return levelRoom(tilt, inches(size), inches(sizeOf(places.boarded(inner))));
 }
 
 /** The same as something said. */

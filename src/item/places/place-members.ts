@@ -1,11 +1,13 @@
 // Recipe + yard -> every member in its exact place, with what later stages ask about names and sums.
 import type { Vec3 } from "../../geometry/shape.ts";
+import { solidOf } from "../../geometry/solid.ts";
 import { subtract } from "../../geometry/vector.ts";
 import type { Problem } from "../../problems/problem.ts";
 import type { Recipe, Reference } from "../../recipe/recipe.ts";
 import { compareLengths, inches, least, minus, most } from "../../units/length.ts";
 import { type Axis, axes } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
+import { shapeOf } from "../frame.ts";
 import type { Heading, Item, Lie, Panel, PlacedFitting, Point } from "../item.ts";
 import { checkBlanks } from "../outlines/check-blanks.ts";
 import { blanksOf } from "../outlines/form-piece.ts";
@@ -61,7 +63,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
   const fittings: PlacedFitting[] = looseFittings(recipe, yard);
   for (const target of targets) {
     const box = shifted(boxes.get(memberId(places, target)) as Record<Axis, Interval>, origin);
-    if (target.thing.body.kind === "fitting") fittings.push(placedFitting(places, target, box));
+    if (target.thing.body.kind === "fitting") fittings.push(placedFitting(places, target, box, origin));
     else members.push(placedMember(places, target, box, whole, origin));
   }
   for (const member of members) checkBoardLength(member, problems);
@@ -263,11 +265,17 @@ const outsideLay = (space: Space, lay: Lay): Lay => {
   return { length: seen(lay.length), width: seen(lay.width), thickness: seen(lay.thickness) };
 };
 
-function placedFitting(places: Places, target: Target, box: Record<Axis, Interval>): PlacedFitting {
-  const { thing } = target;
+function placedFitting(places: Places, target: Target, box: Record<Axis, Interval>, origin: Point): PlacedFitting {
+  const { thing, index } = target;
   if (thing.body.kind !== "fitting") throw new Error(`${thing.key} is no fitting`);
-  const placed = { min: least3(box), max: most3(box) };
-  return { id: memberId(places, target), fitting: thing.body.fitting, count: 1, box: placed, at: thing.line.at };
+  const own = places.slantIn(thing, index, places.item);
+  const lay = outsideLay(thing.space, thing.body.lay);
+  const lie: Lie = { ...lay, show: { axis: lay.thickness, sign: 1 } };
+  const slant = own && fromOrigin(own, origin);
+  const lying = { min: least3(box), max: most3(box), lie, ...(slant ? { slant } : {}) };
+  const solid = solidOf(shapeOf(lying, []));
+  const placed = { min: lying.min, max: lying.max };
+  return { id: memberId(places, target), fitting: thing.body.fitting, count: 1, box: placed, solid, at: thing.line.at };
 }
 
 function looseFittings(recipe: Recipe, yard: Yard): PlacedFitting[] {
@@ -299,7 +307,9 @@ function placedPanel(places: Places, space: Space, origin: Point): Panel {
     min: least3(box),
     max: most3(box),
     ...(tip ? { tipped: tippedFrame(places, thing.space, tip, origin) } : {}),
-    members: membersOf(places, { thing, index: host.index }).map((t) => memberId(places, t)),
+    members: membersOf(places, { thing, index: host.index })
+      .filter((t) => t.thing.body.kind === "piece")
+      .map((t) => memberId(places, t)),
     at: thing.line.at,
   };
 }

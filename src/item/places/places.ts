@@ -189,6 +189,15 @@ export class Places {
     return this.answers.ask({ key: `far ${axis}`, words, at: extent.at }, () => this.bodily(space, axis).hi);
   }
 
+  /** The thickness of a panel's boards from its good side to its back; a pane or a hinge on it doesn't count. */
+  boarded(inner: Space): Interval {
+    const boards = [...inner.things.values()].filter((thing) => thing.body.kind === "piece");
+    const targets = boards.flatMap((thing) =>
+      Array.from({ length: this.count(thing) }, (_, index) => ({ thing, index })),
+    );
+    return targets.length > 0 ? this.box(targets, inner, "y") : this.bodily(inner, "y");
+  }
+
   /** What the members of a space fill along its axis. */
   bodily(space: Space, axis: Axis): Interval {
     const words = `what ${space.panel?.name.text ?? "the whole"} comes to ${axisWords[axis]}`;
@@ -221,7 +230,7 @@ export class Places {
       const room = sizeOf(settleThing(thing, along, said));
       const tilt = tiltOf(this, thing);
       if (tilt?.along !== along) return { lo: zero, hi: room };
-      return { lo: zero, hi: slopeLength(tilt, inches(room), inches(sizeOf(this.bodily(space, "y")))) };
+      return { lo: zero, hi: slopeLength(tilt, inches(room), inches(sizeOf(this.boarded(space)))) };
     });
   }
 

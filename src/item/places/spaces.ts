@@ -7,6 +7,7 @@ import { axisOf, type Side } from "../../units/side.ts";
 import type { Yard } from "../../yard/yard.ts";
 import { formPiece } from "../outlines/form-piece.ts";
 import { Fault, orFault } from "./fault.ts";
+import { panelSpaces } from "./find.ts";
 import { layOf, rowAxisOf } from "./lay.ts";
 import { type Body, clauseOf, type Section, type Space, type Thing } from "./thing.ts";
 import { turnOf } from "./turn.ts";
@@ -19,10 +20,12 @@ const notForPanels: readonly ClauseKind[] = [
   "meeting",
   "mitred",
   "edges level",
+  "in panel",
 ];
 /** An outline has its own length and ends. */
 const notForOutlines: readonly ClauseKind[] = ["long", "lapping", "leaning", "meeting", "mitred", "edges level"];
-const notForPieces: readonly ClauseKind[] = ["sloping"];
+const notForPieces: readonly ClauseKind[] = ["sloping", "in panel"];
+const notForFittings: readonly ClauseKind[] = ["sloping"];
 
 /** How a size is worked out before anything is placed: sizes and lengths, but no line and no measure of a placed thing. */
 export type SizeOf = (sum: Sum) => Length;
@@ -80,7 +83,11 @@ export function spacesOf(recipe: Recipe, yard: Yard, sections: Sections, problem
     }
   };
   fill(item, recipe.stand);
-  for (const line of recipe.fittings) put(item, line, () => fittingThing(line, item, yard));
+  for (const line of recipe.fittings) {
+    const spaces = orFault(() => spacesFor(line, item));
+    if (spaces instanceof Fault) problems.push(spaces.problem);
+    else for (const space of spaces) put(space, line, () => fittingThing(line, space, yard));
+  }
   return item;
 }
 
@@ -147,6 +154,25 @@ function pieceThing(key: string, line: Line, space: Space, section: Section): Th
   return { key, line, space, body: { kind: "piece", section, lay }, rowAxis };
 }
 
+/** Where a fitting's line is read: in the item, or in every panel its `in` means. */
+function spacesFor(line: Line, item: Space): readonly Space[] {
+  const clause = clauseOf(line, "in panel");
+  if (!clause) return [item];
+  const [name, ...more] = clause.of.names.map((n) => n.text);
+  const spaces = panelSpaces(item).filter((space) => {
+    const host = space.host?.thing();
+    return more.length === 0 && (space.panel?.name.text === name || host?.line.name.text === name);
+  });
+  if (spaces.length > 0) return spaces;
+  const known = [
+    ...new Set(panelSpaces(item).flatMap((s) => [s.panel?.name.text ?? "", s.host?.thing().line.name.text ?? ""])),
+  ];
+  const what = clause.of.text;
+  throw new Fault(
+    problem("nothing-called", clause.of.at, { what, where: undefined, known, nearest: nearest(what, known) }),
+  );
+}
+
 function fittingThing(line: Line, space: Space, yard: Yard): Thing | undefined {
   const fitting = yard.fittings.find((f) => f.name === line.what.text);
   if (!fitting) {
@@ -160,10 +186,12 @@ function fittingThing(line: Line, space: Space, yard: Yard): Thing | undefined {
       problem("fitting-has-no-size", line.at, { name: line.name.text, fitting: fitting.name }, fitting.at),
     );
   }
+  refuse(line, notForFittings, "piece");
   const lay = layOf(line, space);
   const rowAxis = rowAxisOf(line, space, lay);
   checkRow(line, rowAxis);
-  return { key: line.name.text, line, space, body: { kind: "fitting", fitting, lay }, rowAxis };
+  const key = space.key === "" ? line.name.text : `${space.key}/${line.name.text}`;
+  return { key, line, space, body: { kind: "fitting", fitting, lay }, rowAxis };
 }
 
 /** The side a panel's good side looks to, from its words; the front of an assembly looks to the front unless told otherwise. */

@@ -117,6 +117,12 @@ export function referencesOf(clause: Clause): Reference[] {
       return sums(clause.gap);
     case "every":
       return sums(clause.pitch, clause.from);
+    case "sloping":
+      return [...sums(clause.slope.from, clause.slope.to), ...(clause.slope.of ? [clause.slope.of] : [])];
+    case "leaning":
+      return sums(clause.angle);
+    case "mitred":
+      return [clause.a, clause.b];
     default:
       return [];
   }

@@ -3,11 +3,12 @@ import type { Vec3 } from "../../geometry/shape.ts";
 import { add, times } from "../../geometry/vector.ts";
 import { problem } from "../../problems/problem.ts";
 import { inches, minus } from "../../units/length.ts";
-import { type Axis, axes, axisOf } from "../../units/side.ts";
+import { type Axis, axes, axisOf, isFar } from "../../units/side.ts";
 import type { Slant } from "../placed.ts";
 import { Fault } from "./fault.ts";
 import { type Interval, sizeOf } from "./interval.ts";
 import { axisVector, entry } from "./lean.ts";
+import { resolve } from "./meant.ts";
 import type { Places } from "./places.ts";
 import { clauseOf, type Space, type Thing } from "./thing.ts";
 import { ownAxis } from "./turn.ts";
@@ -32,8 +33,11 @@ export function tiltOf(places: Places, thing: Thing): Tilt | undefined {
       throw new Fault(problem("slopes-nowhere", clause.at, { name, fromSide, toSide, isFlat }));
     }
     const reading = { space: thing.space, axis: undefined, set: 0 };
-    const at = (side: typeof fromSide): number =>
-      inches(side === "left" || side === "front" ? places.near(thing.space, along) : places.far(thing.space, along));
+    const { of } = clause.slope;
+    const ends = of
+      ? places.box(resolve(places, of, thing.space, 0), thing.space, along)
+      : { lo: places.near(thing.space, along), hi: places.far(thing.space, along) };
+    const at = (side: typeof fromSide): number => inches(isFar(side) ? ends.hi : ends.lo);
     const rise =
       (inches(places.length(to, reading)) - inches(places.length(from, reading))) / (at(toSide) - at(fromSide));
     return { along, rise, start: inches(places.length(from, reading)) - rise * at(fromSide) };
@@ -67,7 +71,7 @@ export function tipped(places: Places, inner: Space, tilt: Tilt): Tipped {
   const turns = thing.body.turn;
   const own = ownAxis(turns, tilt.along);
   const across = axes.find((axis) => axis !== tilt.along && axis !== "z") as Axis;
-  const through = places.bodily(inner, "y");
+  const through = places.boarded(inner);
   const thickness = inches(sizeOf(through));
   const box = places.ownBox(inner, own);
   const outer = places.interval(thing, host.index, tilt.along);
