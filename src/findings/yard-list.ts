@@ -1,4 +1,5 @@
 // Worked-out item -> what to buy: whole boards, packs of fasteners, tins of finish and fittings, with dated prices.
+import { type RopeBought, ropeToBuy } from "../item/cord/rope-to-buy.ts";
 import type { Item } from "../item/item.ts";
 import { type Exact, exact, zero } from "../units/length.ts";
 import type { Board, BoardLength, Fastener, Finish, Fitting } from "../yard/yard.ts";
@@ -29,6 +30,8 @@ export type YardList = {
     readonly cost: Exact;
   }[];
   readonly fittings: readonly { readonly fitting: Fitting; readonly count: number; readonly cost: Exact }[];
+  /** Each rope cut from one run, bought in the units it is sold by. */
+  readonly ropes: readonly RopeBought[];
   /** Names of the glues used; the yard has no price for them. An unnamed one is "wood glue". */
   readonly glues: readonly string[];
   /** Dollars for all of the above as bought, whole boards, packs and tins. */
@@ -44,12 +47,14 @@ export function yardList(item: Item, kerf: Exact): YardList {
   const fasteners = countFasteners(item);
   const finishes = countTins(item);
   const fittings = countFittings(item);
-  const lines = [...boards, ...fasteners, ...finishes, ...fittings];
+  const ropes = countRopes(item);
+  const lines = [...boards, ...fasteners, ...finishes, ...fittings, ...ropes];
   const dates = [
     ...boards.map(({ stock }) => stock.priced),
     ...fasteners.map(({ fastener }) => fastener.pack.priced),
     ...finishes.map(({ finish }) => finish.tin.priced),
     ...fittings.map(({ fitting }) => fitting.priced),
+    ...ropes.map(({ rope }) => rope.priced),
   ];
   return {
     boards,
@@ -57,6 +62,7 @@ export function yardList(item: Item, kerf: Exact): YardList {
     fasteners,
     finishes,
     fittings,
+    ropes,
     glues: [
       ...new Set(item.joins.filter((join) => join.ways.includes("glue")).map((join) => join.glue ?? "wood glue")),
     ].sort(),
@@ -108,4 +114,19 @@ function countFittings(item: Item): YardList["fittings"] {
     counts.set(fitting.name, { fitting, count: (counts.get(fitting.name)?.count ?? 0) + count });
   }
   return [...counts.values()].map(({ fitting, count }) => ({ fitting, count, cost: fitting.price.mul(exact(count)) }));
+}
+
+function countRopes(item: Item): YardList["ropes"] {
+  const names = [...new Set(item.cords.map(({ rope }) => rope.name))];
+  return names.flatMap((name) => {
+    const cords = item.cords.filter(({ rope }) => rope.name === name);
+    return cords[0]
+      ? [
+          ropeToBuy(
+            cords[0].rope,
+            cords.map((cord) => cord.length),
+          ),
+        ]
+      : [];
+  });
 }

@@ -6,7 +6,9 @@ import { drawMeasuredView } from "../drawing/measured-view.ts";
 import { phoneSheet } from "../drawing/sheet.ts";
 import { movementOf } from "../findings/movement.ts";
 import type { Item, WorkedProse } from "../item/item.ts";
+import { type FormFacts, formFacts, formsOf } from "../item/variants/forms.ts";
 import type { HazardClass } from "../recipe/recipe.ts";
+import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -26,6 +28,7 @@ export type StoreCoat = {
 
 export type StoreVariant = {
   readonly slug: string;
+  /** The finish alone: the store shows the other choices in a table. */
   readonly name: string;
   readonly unfinished: boolean;
   readonly coats: readonly StoreCoat[];
@@ -50,8 +53,14 @@ export type StoreItem = {
   /** Its sizes drawn, for wide screens and for a phone. */
   readonly measured: Drawing;
   readonly measuredNarrow: Drawing;
-  /** The standard one first. */
+  /** In every finish, the standard one first; where there are other choices, those with their standard values. */
   readonly variants: readonly [StoreVariant, ...StoreVariant[]];
+  /** Every form, where there are other choices than finishes. */
+  readonly forms: readonly Pick<FormFacts, "name" | "overall" | "weight" | "woods">[];
+  readonly sayings: Item["sayings"];
+  readonly loads: readonly CarriedLoad[];
+  readonly madeFor: Item["madeFor"];
+  readonly soldAs?: NonNullable<Item["soldAs"]>;
 };
 
 export const storeShop = (shop: Shop): StoreShop => ({
@@ -69,7 +78,8 @@ export const storeShop = (shop: Shop): StoreShop => ({
 export function storeItem(variants: readonly [Item, ...Item[]], division: Division): StoreItem {
   const [item] = variants;
   const movement = movementOf(item);
-  const [first, ...others] = variants.map(storeVariant) as [StoreVariant, ...StoreVariant[]];
+  const forms = formsOf(variants);
+  const [first, ...others] = forms[0].map(storeVariant) as [StoreVariant, ...StoreVariant[]];
   return {
     title: item.title,
     slug: item.slug,
@@ -79,17 +89,28 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
     intro: item.intro,
     overall: item.overall,
     woods: [...new Set(item.pieces.map((piece) => piece.board.words))],
-    fittings: item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count })),
+    fittings: [
+      ...item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count })),
+      ...[...new Set(item.cords.map(({ rope }) => rope.words))].map((words) => ({ words, count: 1 })),
+    ],
     ...(movement === undefined ? {} : { swell: { width: movement.width, change: movement.change } }),
     measured: drawMeasuredView(item, division),
     measuredNarrow: drawMeasuredView(item, division, phoneSheet),
     variants: [first, ...others],
+    forms:
+      forms.length < 2
+        ? []
+        : forms.map(formFacts).map(({ name, overall, weight, woods }) => ({ name, overall, weight, woods })),
+    sayings: item.sayings,
+    loads: carriedBy(item),
+    madeFor: item.madeFor,
+    ...(item.soldAs ? { soldAs: item.soldAs } : {}),
   };
 }
 
 const storeVariant = (item: Item): StoreVariant => ({
   slug: item.variant.slug,
-  name: item.variant.name,
+  name: item.variant.values.find(({ choice }) => choice === "finish")?.value ?? "unfinished",
   unfinished: item.variant.unfinished,
   coats: item.variant.finish.map(({ finish, coats }) => ({
     words: finish.words,

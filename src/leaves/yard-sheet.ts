@@ -11,6 +11,7 @@ export type YardSheet = {
   readonly fasteners?: Table;
   readonly finishes?: Table;
   readonly fittings?: Table;
+  readonly ropes?: Table;
   /** Needed, but without a price in the yard. */
   readonly glues: readonly string[];
   readonly costs: Table;
@@ -53,6 +54,7 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
       rows: finishes,
     }),
     ...tableOf("fittings", fittingsTable(list)),
+    ...tableOf("ropes", ropesTable(list, length)),
     glues: list.glues,
     costs: {
       caption: "Everything above, as bought, for one",
@@ -90,6 +92,18 @@ const fittingsTable = (list: YardList): Table => ({
     String(count),
     formatDollars(cost),
     fitting.priced,
+  ]),
+});
+
+const ropesTable = (list: YardList, length: (inches: Length) => string): Table => ({
+  caption: "Rope, as it is sold",
+  heads: ["Rope", "Takes", "Buy", "Together", "Price seen"],
+  rows: list.ropes.map(({ rope, takes, buy, cost }) => [
+    setFractions(rope.name),
+    length(takes),
+    length(buy),
+    formatDollars(cost),
+    rope.priced,
   ]),
 });
 

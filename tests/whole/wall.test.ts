@@ -49,6 +49,10 @@ const words: Readonly<Record<string, string>> = {
   "yard.fittings.*": "zwipple kit",
   "yard.fittings.*.price": "7219.83",
   "yard.fittings.*.priced": "2034-10-27",
+  "yard.ropes.*": "kordelquist",
+  "yard.ropes.*.source": "Grumbolt's label",
+  "yard.ropes.*.price": "9318.61",
+  "yard.ropes.*.priced": "2035-11-28",
   "yard.glues.*": "gluquord",
   "recipe.notes": "Wobbegongs like this one.",
   "recipe.sizes.*": "zedsize",
@@ -59,6 +63,8 @@ const words: Readonly<Record<string, string>> = {
   "recipe.assemblies.*.*": "hobjox",
   "recipe.stand.*": "vexrail",
   "recipe.fittings.*": "wumpkit",
+  "recipe.cords.*": "zwinelash",
+  "recipe.text.*": "yexwords",
 };
 
 /** Private, and not a word one could look for: a choice of few words, a plain number of the trade, or made of the names above. */
@@ -92,6 +98,9 @@ const unmarked: Readonly<Record<string, string>> = {
   "yard.finishes.*.recoat": "a number of the trade",
   "yard.finishes.*.cure": "a number of the trade",
   "yard.finishes.*.oily-rags": "a choice of two",
+  "yard.ropes.*.strength": "a number of the trade",
+  "yard.ropes.*.weight": "the goods' own weight follows from it",
+  "yard.ropes.*.sold": "a length of the trade",
   "yard.boards.*.lengths": "made of the names below it",
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
@@ -137,6 +146,12 @@ fittings:
   wumpkit: 1 zwipple kit, loose
 joins:
   vexlevel to uxlegs: 2 screw zygomax, back; glue
+cuts:
+  uxlegs: hole for 1/16 rope, 1 from top, centred
+cords:
+  zwinelash: kordelquist, right through the holes of uxlegs, knots at both ends, 3 for each knot
+text:
+  yexwords: vexlevel 1, 1/2 high, saying Yexwords
 finish:
   bare: none
   coated: 1 coat varnaquish on all
@@ -209,6 +224,16 @@ fittings:
     weight: 2 oz
     price: 7219.83
     priced: 2034-10-27
+ropes:
+  kordelquist:
+    words: a thin line
+    material: hemp
+    diameter: 1/16
+    strength: 60 lb
+    source: ${words["yard.ropes.*.source"]}
+    weight: 0.02 oz
+    price: 9318.61
+    priced: 2035-11-28
 glues:
   gluquord: wood glue
 `;
@@ -287,6 +312,7 @@ describe("the wall", () => {
       "plain pale wood",
       "clear oil",
       "a bag of pegs",
+      "a thin line",
       "coated",
     ]) {
       expect(page).toContain(word.toLowerCase());
