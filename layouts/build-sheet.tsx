@@ -56,6 +56,20 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
         </ul>
       </nav>
     </section>
+    {leaf.forms ? (
+      <section class="sheet" aria-labelledby="variants">
+        <h2 id="variants">Variants</h2>
+        <DataTable of={leaf.forms.table} name="variants" />
+        <p>Every variant has a sheet of its own:</p>
+        <ul>
+          {leaf.forms.sheets.map((sheet) => (
+            <li>
+              <a href={`${root}${sheet.path}`}>{sheet.text}</a>
+            </li>
+          ))}
+        </ul>
+      </section>
+    ) : null}
     <section class="sheet" aria-labelledby="pieces">
       <h2 id="pieces">Pieces</h2>
       <DataTable of={leaf.pieces} name="pieces" />

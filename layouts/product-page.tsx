@@ -7,6 +7,7 @@ import { Figure } from "./parts/figure.tsx";
 import { Block } from "./parts/markup.tsx";
 import { Page } from "./parts/page.tsx";
 import { ShopFoot } from "./parts/shop-foot.tsx";
+import { DataTable } from "./parts/table.tsx";
 import { Unfinished } from "./parts/unfinished.tsx";
 
 export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: string }): VNode => (
@@ -32,6 +33,7 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
       <section class="sizes" aria-labelledby="sizes">
         <h2 id="sizes">Size and weight</h2>
         <Facts of={leaf.sizes} />
+        {leaf.choices ? <DataTable of={leaf.choices} name="choices" /> : null}
         <h2>Wood</h2>
         <TextList of={leaf.wood} />
         {leaf.included.length === 0 ? null : (

@@ -34,7 +34,15 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
       sizes: threeSizes([item.overall.width, item.overall.depth, item.overall.height], shop.division),
       weight: edition.weight(item.weight),
       pieces: String(item.members.length),
-      variants: item.variants.map(({ name }) => name).join(", "),
+      variants: variantsText(item),
     })),
   };
 }
+
+/** More than this are counted, not named. */
+const mostNamed = 8;
+
+const variantsText = ({ variants }: Item): string =>
+  variants.length > mostNamed
+    ? `${variants.length} variants`
+    : variants.map(({ name }) => name).join(variants.some(({ form }) => form !== "") ? "; " : ", ");

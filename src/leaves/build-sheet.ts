@@ -7,19 +7,22 @@ import { cuttingOperations, placingOperations } from "../findings/operations.ts"
 import { toolsOf } from "../findings/tools.ts";
 import { yardList } from "../findings/yard-list.ts";
 import type { Item } from "../item/item.ts";
+import { type Form, formFacts } from "../item/variants/forms.ts";
 import { hazardClasses } from "../recipe/recipe.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition, setFractions, threeSizes } from "./edition.ts";
 import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
+import { formsForBinder } from "./forms-table.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
 import { looseGaps, type PanelSheet, panelsSheet } from "./panels-sheet.ts";
-import { indexPath } from "./paths.ts";
+import { formSheetPath, indexPath } from "./paths.ts";
 import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
 import { unfinishedNotice } from "./unfinished.ts";
+import { carriedBy, useFacts } from "./use-facts.ts";
 import { type Bought, type YardSheet, yardSheet } from "./yard-sheet.ts";
 
 export type BuildSheet = {
@@ -30,6 +33,8 @@ export type BuildSheet = {
   readonly line?: string;
   readonly home: Link;
   readonly facts: readonly Fact[];
+  /** Where there are other choices than finishes: what differs, and the sheets of the others. */
+  readonly forms?: { readonly table: Table; readonly sheets: readonly Link[] };
   readonly intro: readonly Markup[];
   readonly unfinished?: Notice;
   readonly useCautions: readonly CautionText[];
@@ -52,8 +57,10 @@ export type BuildSheet = {
 /** The exploded view shares its page with the title and the facts: as wide as any, but lower. */
 const coverSheet: Sheet = { ...binderSheet, height: 100 };
 
-export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop): BuildSheet {
+/** The sheet of one form; `forms` are all there are, where there is more than one. */
+export function buildSheetLeaf(variants: Form, shop: Shop, forms: readonly Form[] = []): BuildSheet {
   const [item] = variants;
+  const title = forms.length > 1 ? `${item.title}, ${item.variant.formName}` : item.title;
   const edition = binderEdition(shop.division);
   const bought = variants.map((one): Bought => ({ item: one, list: yardList(one, shop.kerf) })) as [
     Bought,
@@ -61,13 +68,14 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
   ];
   const bare = variants.filter((one) => one.variant.unfinished).map((one) => one.variant.name);
   return {
-    title: item.title,
-    description: `Build sheet of the ${item.title.toLowerCase()}: pieces, yard list, cutting, panels, steps and finish.`,
+    title,
+    description: `Build sheet of the ${title.toLowerCase()}: pieces, yard list, cutting, panels, steps and finish.`,
     shopName: shop.name,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
     ...(item.line === undefined ? {} : { line: item.line }),
     home: { path: indexPath, text: "Binder" },
     facts: factsOf(variants, shop),
+    ...(forms.length > 1 ? { forms: formsPart(item, forms, shop) } : {}),
     intro: item.intro.map((prose) => proseBlock(prose, edition.figure)),
     ...(bare.length === 0
       ? {}
@@ -89,7 +97,18 @@ export function buildSheetLeaf(variants: readonly [Item, ...Item[]], shop: Shop)
   };
 }
 
-function factsOf(variants: readonly [Item, ...Item[]], shop: Shop): Fact[] {
+function formsPart(item: Item, forms: readonly Form[], shop: Shop): NonNullable<BuildSheet["forms"]> {
+  const facts = forms.map(formFacts);
+  const sizes = ({ width, depth, height }: Item["overall"]) => threeSizes([width, depth, height], shop.division);
+  return {
+    table: formsForBinder(facts, sizes, binderEdition(shop.division).weight),
+    sheets: facts
+      .filter(({ slug }) => slug !== item.variant.form)
+      .map(({ slug, name }) => ({ path: formSheetPath(item.slug, slug), text: name })),
+  };
+}
+
+function factsOf(variants: Form, shop: Shop): Fact[] {
   const [item] = variants;
   const { width, depth, height } = item.overall;
   const edition = binderEdition(shop.division);
@@ -98,6 +117,8 @@ function factsOf(variants: readonly [Item, ...Item[]], shop: Shop): Fact[] {
     { name: "Weight", value: `${edition.weight(item.weight)}, of it wood ${edition.weight(item.woodWeight)}` },
     { name: "Pieces", value: `${item.members.length}, of ${item.pieces.length} kinds` },
     { name: "Variants", value: variants.map((one) => one.variant.name).join(", ") },
+    ...useFacts({ ...item, loads: carriedBy(item) }, edition.weight),
+    ...(item.soldAs ? [{ name: "To build", value: `${item.soldAs.count} of what this sheet shows` }] : []),
     { name: "Use", value: item.classes.map((one) => hazardClasses[one]).join("; ") || "not stated" },
   ];
 }

@@ -2,6 +2,9 @@
 
 /** Folders keep slugs from meeting file names of the shelf itself; both parts of a care card's path are kebab case. */
 export const buildSheetPath = (slug: string): string => `items/${slug}.html`;
+/** The sheet of a form other than the standard one. */
+export const formSheetPath = (slug: string, form: string): string =>
+  form === "" ? buildSheetPath(slug) : `items/${slug}/${form}.html`;
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const indexPath = "index.html";

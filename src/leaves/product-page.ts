@@ -1,12 +1,14 @@
 // Store item -> product page: what the buyer sees and needs to know, every figure already text.
 import { cautionsForUse } from "../findings/cautions.ts";
 import { smallChange, storeEdition } from "./edition.ts";
-import type { CautionText, Fact, Link, Markup, Notice, Picture } from "./leaf.ts";
+import { formsForStore } from "./forms-table.ts";
+import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
 import { careCardPath, indexPath } from "./paths.ts";
 import { pictureOf } from "./picture.ts";
 import { proseBlock, proseText } from "./prose.ts";
 import type { StoreItem, StoreShop, StoreVariant } from "./store-item.ts";
 import { unfinishedNotice } from "./unfinished.ts";
+import { useFacts } from "./use-facts.ts";
 import { madeFor, notMadeFor } from "./uses.ts";
 
 export type ProductPage = {
@@ -21,6 +23,8 @@ export type ProductPage = {
   /** Says that the pictures are drawings. */
   readonly pictureNote: string;
   readonly sizes: readonly Fact[];
+  /** What differs between the choices other than finishes. */
+  readonly choices?: Table;
   readonly wood: readonly string[];
   readonly included: readonly string[];
   readonly finishes: readonly Finish[];
@@ -50,6 +54,7 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     { name: "Depth", value: edition.length(depth) },
     { name: "Height", value: edition.length(height) },
     { name: "Weight", value: `about ${edition.weight(standard.weight)}` },
+    ...useFacts(item, edition.weight),
   ];
   return {
     title: item.title,
@@ -62,6 +67,7 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     pictureNote:
       "Drawn from the measurements it is built to. A drawing, not a photograph: grain and colour of the wood differ.",
     sizes,
+    ...(item.forms.length > 1 ? { choices: formsForStore(item.forms, edition.length, edition.weight) } : {}),
     wood: item.woods,
     included: item.fittings.map(({ words, count }) => (count === 1 ? words : `${count} × ${words}`)),
     finishes: item.variants.map((variant) => finishOf(item, variant, variant === standard)),

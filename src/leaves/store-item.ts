@@ -8,10 +8,10 @@ import { movementOf } from "../findings/movement.ts";
 import type { Item, WorkedProse } from "../item/item.ts";
 import { type FormFacts, formFacts, formsOf } from "../item/variants/forms.ts";
 import type { HazardClass } from "../recipe/recipe.ts";
-import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { Shop } from "../yard/yard.ts";
+import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 
 /** The shop as it shows itself: no wage, no notes. */
 export type StoreShop = Pick<

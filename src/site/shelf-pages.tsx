@@ -3,9 +3,10 @@ import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
 import type { Item } from "../item/item.ts";
+import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
-import { buildSheetPath, careCardPath, productPagePath, rootFrom } from "../leaves/paths.ts";
+import { careCardPath, formSheetPath, productPagePath, rootFrom } from "../leaves/paths.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -23,9 +24,12 @@ const storeItems = new Remembered<StoreItem>();
 /** `hash` stands for the recipe, the yard and the shop. */
 export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): readonly Page[] =>
   binderPages.answer(hash, () => {
-    const path = buildSheetPath(variants[0].slug);
-    const leaf = buildSheetLeaf(variants, shop);
-    return [{ path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) }];
+    const forms = formsOf(variants);
+    return forms.map((form) => {
+      const path = formSheetPath(form[0].slug, form[0].variant.form);
+      const leaf = buildSheetLeaf(form, shop, forms);
+      return { path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) };
+    });
   });
 
 /** What the wall lets through of one recipe. */
