@@ -7,19 +7,20 @@ import { clauseOf, clausesOf, type Lay, type Space, type Thing } from "./thing.t
 
 const sizeAxes: Readonly<Record<string, Axis>> = { width: "x", depth: "y", height: "z" };
 
-/** The axis of the first side a sum names, or of the first overall size. */
-export function axisNamed(sum: Sum): Axis | undefined {
+/** The axis of the first side a sum names; in a space that isn't a panel an overall size names its own axis too. */
+export function axisNamed(sum: Sum, space: Space): Axis | undefined {
   switch (sum.kind) {
     case "line":
       return sum.side === "middle" ? undefined : axisOf[sum.side];
     case "size":
-      return sizeAxes[sum.name];
+      // A panel may stand any way, so the width of the whole says nothing about the panel's own directions.
+      return space.kind === "panel" ? undefined : sizeAxes[sum.name];
     case "plus":
     case "minus":
-      return axisNamed(sum.left) ?? axisNamed(sum.right);
+      return axisNamed(sum.left, space) ?? axisNamed(sum.right, space);
     case "times":
     case "over":
-      return axisNamed(sum.sum);
+      return axisNamed(sum.sum, space);
     default:
       return undefined;
   }
@@ -79,7 +80,8 @@ function lengthAxis(line: Line, space: Space): Axis {
   const ends = clauseOf(line, "from to");
   const between = clauseOf(line, "between");
   const named =
-    (ends && (axisNamed(ends.from) ?? axisNamed(ends.to))) ?? (between && apartAxis(space, between.a, between.b));
+    (ends && (axisNamed(ends.from, space) ?? axisNamed(ends.to, space))) ??
+    (between && apartAxis(space, between.a, between.b));
   if (named) return named;
   // What leans and isn't said to lie stands up.
   if (clauseOf(line, "leaning") && !clauseOf(line, "lie")) return "z";
@@ -120,7 +122,7 @@ export function layOf(line: Line, space: Space): Lay {
 /** The axis a line's members stand side by side along; undefined where no clause spreads them. */
 export function rowAxisOf(line: Line, space: Space, lay: Lay): Axis | undefined {
   const spread = clauseOf(line, "spread");
-  if (spread) return axisNamed(spread.from) ?? axisNamed(spread.to) ?? lay.width;
+  if (spread) return axisNamed(spread.from, space) ?? axisNamed(spread.to, space) ?? lay.width;
   const between = clauseOf(line, "spread between");
   if (between) return apartAxis(space, between.a, between.b) ?? lay.width;
   const every = clauseOf(line, "every");

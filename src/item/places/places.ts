@@ -3,7 +3,18 @@
 import type { Vec3 } from "../../geometry/shape.ts";
 import { problem } from "../../problems/problem.ts";
 import type { Extent, PanelKind, Recipe, Reference, Sum } from "../../recipe/recipe.ts";
-import { exact, inches, type Length, least, minus, most, plus, times, zero } from "../../units/length.ts";
+import {
+  compareLengths,
+  exact,
+  inches,
+  type Length,
+  least,
+  minus,
+  most,
+  plus,
+  times,
+  zero,
+} from "../../units/length.ts";
 import { type Axis, axes, axisOf, isFar, type Side } from "../../units/side.ts";
 import { evenGap, fewestForGap } from "../../units/spacing.ts";
 import type { Slant } from "../placed.ts";
@@ -350,6 +361,11 @@ export class Places {
         throw new Fault(problem("one-in-a-row", thing.line.at, facts));
       }
       if (inches(gap) < 0) throw rowTooTight(thing, interval, count, size);
+      const limit = clauseOf(thing.line, "gaps at most");
+      const widest = limit && this.amount(limit.gap, reading);
+      if (limit && widest !== undefined && compareLengths(gap, widest) > 0) {
+        throw new Fault(problem("gap-over-limit", limit.at, { name: thing.line.name.text, count, gap, widest }));
+      }
       return { interval, gap, count };
     });
   }

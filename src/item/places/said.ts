@@ -63,7 +63,9 @@ export function clauseSays(places: Places, one: One, axis: Axis): Saying[] {
       case "from to":
       case "spread": {
         const ends =
-          clause.kind === "from to" ? endsAxis(thing, axisNamed(clause.from) ?? axisNamed(clause.to)) : thing.rowAxis;
+          clause.kind === "from to"
+            ? endsAxis(thing, axisNamed(clause.from, space) ?? axisNamed(clause.to, space))
+            : thing.rowAxis;
         if (axis === ends) both(() => inOrder(places.length(clause.from, reading), places.length(clause.to, reading)));
         break;
       }

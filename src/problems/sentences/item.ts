@@ -188,6 +188,12 @@ export const itemSentences = {
         : `no number of "${f.name}" at ${said(f.size)} keeps the gaps at ${said(f.widest)} in ${said(f.room)}: ${f.fit} ${f.gap === undefined ? "leave the room open" : `leave gaps of ${said(f.gap)}`}, and ${f.fit + 1} don't fit.`,
     mend: "Allow a wider gap, or rip them to another width.",
   }),
+  "gap-over-limit": (f: { name: string; count: number; gap: Length; widest: Length }) => ({
+    says: `${f.count} of "${f.name}" leave gaps of ${said(f.gap)}, but at most ${said(f.widest)} is allowed.`,
+    found: said(f.gap),
+    expected: `at most ${said(f.widest)}`,
+    mend: "Leave the count out and let it follow, use more, or allow a wider gap.",
+  }),
   "said-twice": (f: {
     name: string;
     along: string;
