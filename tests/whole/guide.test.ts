@@ -8,12 +8,15 @@ import { printProblem } from "../../src/problems/print.ts";
 import type { Problem } from "../../src/problems/problem.ts";
 import { claimForm } from "../../src/recipe/claims.ts";
 import { clauseForms } from "../../src/recipe/clause-forms.ts";
+import { cordForms } from "../../src/recipe/cord.ts";
+import { ropeHoleForm } from "../../src/recipe/cord-hole.ts";
 import { cutForms } from "../../src/recipe/cut-forms.ts";
 import { spotForms } from "../../src/recipe/cut-spots.ts";
 import { assemblySizeForm, overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
 import { coatForm } from "../../src/recipe/finish.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { joinForm, joinWayForms } from "../../src/recipe/joins.ts";
+import { textForms } from "../../src/recipe/lettering.ts";
 import { makesForm } from "../../src/recipe/makes.ts";
 import { pieceForms } from "../../src/recipe/pieces.ts";
 import { figureForm } from "../../src/recipe/prose.ts";
@@ -127,6 +130,7 @@ describe("the guide as a whole", () => {
   const forms: readonly Form[] = [
     ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...clauseForms],
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
+    ...[ropeHoleForm, ...cordForms, ...textForms],
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 
