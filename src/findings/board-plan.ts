@@ -32,7 +32,8 @@ type Strip = { readonly size: Length; readonly planedTo?: Length; readonly piece
  * that can be bought, then each board is swapped for the cheapest length that still holds it; the cheapest of these packings
  * stands (of equal ones that with fewer boards, then the shorter). It is a plan that works, not a proof that no better one exists.
  */
-export function planBoards(pieces: readonly Piece[], kerf: Exact): PlannedBoard[] {
+export function planBoards(all: readonly Piece[], kerf: Exact): PlannedBoard[] {
+  const pieces = all.flatMap(sawnOf);
   const boards = [...new Map(pieces.map((piece) => [piece.board.name, piece.board])).values()];
   return boards
     .flatMap((board) =>
@@ -45,9 +46,14 @@ export function planBoards(pieces: readonly Piece[], kerf: Exact): PlannedBoard[
     .map((planned, i) => ({ number: i + 1, ...planned }));
 }
 
+/** What is sawn from boards for a piece: the piece itself, or every board that it is glued up of, under the piece's mark. */
+type Sawn = Pick<Piece, "mark" | "board" | "length" | "width" | "thickness" | "planed" | "count">;
+const sawnOf = (piece: Piece): Sawn[] =>
+  piece.blanks?.map((blank) => ({ ...blank, mark: piece.mark, count: blank.count * piece.count })) ?? [piece];
+
 type Unnumbered = Omit<PlannedBoard, "number">;
 
-function planOneKind(board: Board, pieces: readonly Piece[], kerf: Exact): Unnumbered[] {
+function planOneKind(board: Board, pieces: readonly Sawn[], kerf: Exact): Unnumbered[] {
   const longest = pieces.reduce<Length>((sofar, piece) => most(sofar, piece.length), zero);
   const plans = board.lengths
     .filter((stock) => compareLengths(longest, stock.usable) <= 0)
@@ -63,7 +69,7 @@ const priceOf = (boards: readonly Unnumbered[]): Exact => boards.reduce((sum, b)
 const lengthOf = (boards: readonly Unnumbered[]): number =>
   boards.reduce((sum, b) => sum + b.stock.length.valueOf(), 0);
 
-function planWithLength(board: Board, pieces: readonly Piece[], stock: BoardLength, kerf: Exact): Unnumbered[] {
+function planWithLength(board: Board, pieces: readonly Sawn[], stock: BoardLength, kerf: Exact): Unnumbered[] {
   const strips = stripKinds(pieces).flatMap((kind): Strip[] =>
     packFirstFit(wantedOf(kind.pieces), stock.usable, kerf).map(({ holds }) => ({
       size: kind.width,
@@ -86,12 +92,12 @@ function planWithLength(board: Board, pieces: readonly Piece[], stock: BoardLeng
   });
 }
 
-const wantedOf = (pieces: readonly Piece[]): PlannedPiece[] =>
+const wantedOf = (pieces: readonly Sawn[]): PlannedPiece[] =>
   pieces.flatMap((piece) => Array.from({ length: piece.count }, () => ({ mark: piece.mark, size: piece.length })));
 
 /** Pieces that can come out of one strip: of the same width and the same planed thickness. */
-function stripKinds(pieces: readonly Piece[]): { width: Length; planedTo?: Length; pieces: Piece[] }[] {
-  const kinds: { width: Length; planedTo?: Length; pieces: Piece[] }[] = [];
+function stripKinds(pieces: readonly Sawn[]): { width: Length; planedTo?: Length; pieces: Sawn[] }[] {
+  const kinds: { width: Length; planedTo?: Length; pieces: Sawn[] }[] = [];
   for (const piece of pieces) {
     const planedTo = piece.planed ? piece.thickness : undefined;
     const same = kinds.find(

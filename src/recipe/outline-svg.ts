@@ -18,7 +18,7 @@ const longestDrawing = 500_000;
 type Found = { readonly loop: Loop; readonly at: Place };
 
 /** Undefined where a problem was told. */
-export function readSvgOutline(file: string, svg: string, problems: Problem[]): Outline | undefined {
+export function readSvgOutline(name: string, file: string, svg: string, problems: Problem[]): Outline | undefined {
   const start: Place = { file, line: 1, column: 1 };
   const before = problems.length;
   if (svg.length > longestDrawing) {
@@ -26,7 +26,7 @@ export function readSvgOutline(file: string, svg: string, problems: Problem[]): 
     return undefined;
   }
   const found: Found[] = [];
-  const inside: { name: string; matrix: Matrix; silent: boolean }[] = [];
+  const inside: { matrix: Matrix; silent: boolean }[] = [];
   const parser = new SaxesParser();
   let broken: Problem | undefined;
   let tag: Place = start;
@@ -34,20 +34,21 @@ export function readSvgOutline(file: string, svg: string, problems: Problem[]): 
     const why = message.replace(/^\d+:\d+: */, "");
     broken ??= problem("svg-broken", { file, line: parser.line, column: parser.column + 1 }, { why });
   });
-  parser.on("opentagstart", () => {
-    tag = { file, line: parser.line, column: Math.max(1, parser.column) };
+  parser.on("opentagstart", ({ name: element }) => {
+    // the parser stands behind the name
+    tag = { file, line: parser.line, column: Math.max(1, parser.column - element.length - 1) };
   });
   parser.on("opentag", (element) => {
     if (broken) return;
-    const name = element.name.replace(/^svg:/, "");
+    const kind = element.name.replace(/^svg:/, "");
     const outer = inside.at(-1);
-    if (!outer && name !== "svg") problems.push(problem("svg-not-one", tag, { found: name }));
+    if (!outer && kind !== "svg") problems.push(problem("svg-not-one", tag, { found: kind }));
     const matrix = outer ? inner(outer.matrix, element, tag, problems) : rootMatrix(element, tag, problems);
-    const isSilent = (outer?.silent ?? false) || silent.includes(name) || name.includes(":");
-    inside.push({ name, matrix: matrix ?? matrixBy(1), silent: isSilent || !matrix });
-    if (isSilent || !matrix || !outer || name === "g" || name === "a") return;
-    if (!drawn.includes(name)) problems.push(problem("svg-thing", tag, { found: name }));
-    else for (const loop of drawnLoops(name, element.attributes, matrix, tag, problems)) found.push({ loop, at: tag });
+    const isSilent = (outer?.silent ?? false) || silent.includes(kind) || kind.includes(":");
+    inside.push({ matrix: matrix ?? matrixBy(1), silent: isSilent || !matrix });
+    if (isSilent || !matrix || !outer || kind === "g" || kind === "a") return;
+    if (!drawn.includes(kind)) problems.push(problem("svg-thing", tag, { found: kind }));
+    else for (const loop of drawnLoops(kind, element.attributes, matrix, tag, problems)) found.push({ loop, at: tag });
   });
   parser.on("closetag", () => inside.pop());
   parser.write(svg).close();
@@ -57,7 +58,7 @@ export function readSvgOutline(file: string, svg: string, problems: Problem[]): 
     problems.push(problem("svg-lines", start, { count: found.length, most: mostLoops }));
     return undefined;
   }
-  return { name: file, at: start, loops: inOrder(found) };
+  return { name, at: start, loops: inOrder(found) };
 }
 
 /** The one that holds most is the edge; the others keep the order they are drawn in. */

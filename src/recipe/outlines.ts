@@ -35,11 +35,14 @@ export function readDrawings(pieces: readonly PieceKind[], beside: Beside | unde
     if (outline && isDrawing(outline.name.text)) names.set(outline.name.text, outline.name);
   return [...names.values()].flatMap((name) => {
     const svg = beside?.(name.text);
-    if (svg !== undefined) return readSvgOutline(name.text, svg, into.problems) ?? [];
+    if (svg !== undefined) return readSvgOutline(name.text, fileBeside(name), svg, into.problems) ?? [];
     into.problems.push(problem("no-drawing", name.at, { file: name.text }));
     return [];
   });
 }
+
+/** The drawing as a file in the recipe's own folder. */
+const fileBeside = ({ text, at }: Written): string => at.file.replace(/[^/]*$/, "") + text;
 
 const isDrawing = (name: string): boolean => name.endsWith(".svg");
 

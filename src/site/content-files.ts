@@ -4,8 +4,9 @@ import { dirname, join, resolve, sep } from "node:path";
 import type { Place } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 
-/** One file as it was asked for, with `/` between folders. */
-export type SourceFile = { readonly file: string; readonly text: string };
+/** One file as it was asked for, with `/` between folders; of a recipe also the drawings beside it that it names. */
+export type SourceFile = { readonly file: string; readonly text: string; readonly drawings?: readonly Drawing[] };
+type Drawing = { readonly name: string; readonly text: string };
 
 export type Content = {
   readonly folder: string;
@@ -37,13 +38,33 @@ export function tellWhy(error: unknown): string {
 /** The text of one file, without a byte order mark and with plain line ends, or what is wrong with it. */
 export function readSource(path: string): SourceFile | Problem {
   try {
-    const text = new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path));
-    return { file: slashed(path), text: text.replaceAll("\r\n", "\n") };
+    const text = textOf(path);
+    const drawings = path.endsWith(".md") ? drawingsFor(path, text) : [];
+    return { file: slashed(path), text, ...(drawings.length > 0 ? { drawings } : {}) };
   } catch (error) {
     if (error instanceof TypeError) return problem("not-text", startOf(path), {});
     return problem("unreadable-file", startOf(path), { why: tellWhy(error) });
   }
 }
+
+const textOf = (path: string): string =>
+  new TextDecoder("utf-8", { fatal: true }).decode(readFileSync(path)).replaceAll("\r\n", "\n");
+
+/** The drawings a recipe names that are there; one that isn't is told where it is named. */
+function drawingsFor(path: string, recipe: string): Drawing[] {
+  const names = new Set([...recipe.matchAll(/\boutline\s+([\w-]+\.svg)\b/g)].map(([, name = ""]) => name));
+  return [...names].flatMap((name) => {
+    const beside = join(dirname(path), name);
+    const there = statSync(beside, { throwIfNoEntry: false })?.isFile() ?? false;
+    return there ? [{ name, text: textOf(beside) }] : [];
+  });
+}
+
+/** The text of the drawing of this name. */
+export const drawingOf =
+  ({ drawings }: SourceFile) =>
+  (name: string): string | undefined =>
+    drawings?.find((drawing) => drawing.name === name)?.text;
 
 export const isProblem = (value: object): value is Problem => "code" in value;
 

@@ -81,7 +81,7 @@ export class LivePages {
 /** Names, sizes and times of all files the site is made from. */
 function fingerprint(folder: string): string {
   if (!isFolder(folder)) return "";
-  return findFiles(folder, [".md", ".yaml", ".yml"])
+  return findFiles(folder, [".md", ".yaml", ".yml", ".svg"])
     .map((file) => {
       const stat = statSync(file, { throwIfNoEntry: false });
       return `${file} ${stat?.size} ${stat?.mtimeMs}`;

@@ -4,7 +4,7 @@ import { workVariants } from "../item/variants/work-variants.ts";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { readRecipe } from "../recipe/read-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
-import type { SourceFile } from "./content-files.ts";
+import { drawingOf, type SourceFile } from "./content-files.ts";
 import { hashOf, Remembered } from "./remember.ts";
 import type { YardAndShop } from "./yard-of.ts";
 
@@ -20,10 +20,11 @@ export type WorkedRecipe = {
 const known = new Remembered<WorkedRecipe>();
 
 /** Where no yard could be read, the recipe is only read. */
-export function workRecipe({ file, text }: SourceFile, { yard, shop, hash: yardHash }: YardAndShop): WorkedRecipe {
-  const hash = hashOf(yardHash, file, text);
+export function workRecipe(source: SourceFile, { yard, shop, hash: yardHash }: YardAndShop): WorkedRecipe {
+  const { file, text, drawings = [] } = source;
+  const hash = hashOf(yardHash, file, text, ...drawings.flatMap((drawing) => [drawing.name, drawing.text]));
   return known.answer(hash, () => {
-    const { recipe, problems } = readRecipe(file, text);
+    const { recipe, problems } = readRecipe(file, text, drawingOf(source));
     if (!recipe || !yard) return { file, recipe, items: [], problems, hash };
     const worked = workVariants(recipe, yard, shop?.division);
     return { file, recipe, items: worked.items, problems: inReadingOrder([...problems, ...worked.problems]), hash };

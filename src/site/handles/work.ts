@@ -2,7 +2,7 @@
 import { workJson } from "../../item/work-json.ts";
 import { workOut } from "../../item/work-out.ts";
 import { readRecipe } from "../../recipe/read-recipe.ts";
-import { isProblem, readSource } from "../content-files.ts";
+import { drawingOf, isProblem, readSource } from "../content-files.ts";
 import { printJson, tellProblems } from "../print-json.ts";
 import { WrongCall } from "../wrong-call.ts";
 import { yardFor } from "../yard-for.ts";
@@ -15,7 +15,7 @@ export async function work(words: readonly string[]): Promise<number> {
   if (path === undefined || more.length > 0) throw new WrongCall(`work takes one recipe, not ${alone.length}`);
   const source = readSource(path);
   if (isProblem(source)) return tellProblems([source]);
-  const { recipe, problems } = readRecipe(source.file, source.text);
+  const { recipe, problems } = readRecipe(source.file, source.text, drawingOf(source));
   const { yard, shop, problems: yardProblems } = yardFor(path, given.content);
   if (!recipe || !yard) return tellProblems([...problems, ...yardProblems]);
   const standard = workOut(recipe, yard, undefined, shop?.division);
