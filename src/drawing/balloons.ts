@@ -2,6 +2,7 @@
 import { cross } from "./collision.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { spread } from "./spread.ts";
+import { textWidth } from "./text-width.ts";
 
 /** Places on paper where a piece's dot may lie, the best first; `room` is the way to the nearest outline, mm. */
 export type Callout = {
@@ -9,15 +10,32 @@ export type Callout = {
   readonly spots: readonly { readonly at: Paper; readonly room: number }[];
 };
 
-export type Columns = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+export type Columns = {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly radius: number;
+};
 
-export const balloonRadius = 3.4;
+const usualRadius = 3.4;
+/** The type of a mark with words in it ("B right") and its room to the rim, mm. */
+const wordType = 2.8;
+const wordRoom = 0.6;
+
+/** All balloons of a drawing are as large as its longest mark asks. */
+export const balloonRadius = (marks: readonly string[]): number =>
+  Math.max(
+    usualRadius,
+    ...marks.filter((mark) => mark.length > 2).map((mark) => textWidth(mark, wordType, true) / 2 + wordRoom),
+  );
+
 const dotRadius = 0.7;
-/** From the picture to the middle of a column, and the least from a balloon to the edge of the sheet, mm. */
-const beside = balloonRadius + 8;
+/** From the picture to the rim of a column's balloons, and the least from a balloon to the edge of the sheet, mm. */
+const beside = 8;
 const sheetEdge = 2;
 /** From middle to middle of neighbours in a column. */
-const step = 2 * balloonRadius + 2;
+const stepOf = (radius: number): number => 2 * radius + 2;
 
 type Placed = { readonly text: string; readonly dot: Paper; balloon: Paper };
 
@@ -27,20 +45,23 @@ export const columnsBeside = (
   sheetWidth: number,
   top: number,
   bottom: number,
+  radius: number,
 ): Columns => ({
-  left: Math.max(sheetEdge + balloonRadius, picture.left - beside),
-  right: Math.min(sheetWidth - sheetEdge - balloonRadius, picture.left + picture.width + beside),
+  left: Math.max(sheetEdge + radius, picture.left - radius - beside),
+  right: Math.min(sheetWidth - sheetEdge - radius, picture.left + picture.width + radius + beside),
   top,
   bottom,
+  radius,
 });
 
 /** Columns stand at u = left and u = right. No two balloons overlap and no leader crosses another. */
 export function drawBalloons(callouts: readonly Callout[], columns: Columns): Mark[] {
+  const { radius } = columns;
   const middle = (columns.left + columns.right) / 2;
   const dots = callouts.map((callout) => ({ text: callout.text, dot: chooseSpot(callout, columns) }));
   const ordered = [...dots].sort((a, b) => a.dot[0] - b.dot[0]);
   const natural = ordered.filter((entry) => entry.dot[0] < middle).length;
-  const most = Math.max(Math.floor((columns.bottom - columns.top) / step), Math.ceil(ordered.length / 2));
+  const most = Math.max(Math.floor((columns.bottom - columns.top) / stepOf(radius)), Math.ceil(ordered.length / 2));
   const lefts = Math.max(ordered.length - most, Math.min(most, natural));
   const placed = [
     ...inColumn(ordered.slice(0, lefts), columns.left, columns),
@@ -52,13 +73,13 @@ export function drawBalloons(callouts: readonly Callout[], columns: Columns): Ma
     .flatMap(({ text, dot, balloon }): Mark[] => {
       const length = Math.hypot(dot[0] - balloon[0], dot[1] - balloon[1]);
       const rim: Paper = [
-        balloon[0] + ((dot[0] - balloon[0]) / length) * balloonRadius,
-        balloon[1] + ((dot[1] - balloon[1]) / length) * balloonRadius,
+        balloon[0] + ((dot[0] - balloon[0]) / length) * radius,
+        balloon[1] + ((dot[1] - balloon[1]) / length) * radius,
       ];
       return [
         { kind: "lines", line: "dimension", chains: [[rim, dot]] },
         { kind: "dot", at: dot, radius: dotRadius },
-        { kind: "balloon", at: balloon, text, radius: balloonRadius },
+        { kind: "balloon", at: balloon, text, radius },
       ];
     });
 }
@@ -77,9 +98,9 @@ function inColumn(entries: readonly { text: string; dot: Paper }[], u: number, c
   // A leader is never level: the balloon is wished a little above its dot.
   const places = spread(
     sorted.map((entry) => entry.dot[1] - 4),
-    step,
-    columns.top + balloonRadius,
-    columns.bottom - balloonRadius,
+    stepOf(columns.radius),
+    columns.top + columns.radius,
+    columns.bottom - columns.radius,
   );
   return sorted.map((entry, i) => ({ ...entry, balloon: [u, places[i] as number] }));
 }

@@ -155,7 +155,8 @@ function endSeats(item: Item): readonly Contact[] {
 
 export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   const { picture, from } = moveApart(item);
-  const column = edge + 2 * balloonRadius + 5;
+  const radius = balloonRadius(item.pieces.map((piece) => piece.mark));
+  const column = edge + 2 * radius + 5;
   const size = pictureSize(picture);
   const room = { width: sheet.width - 2 * column, height: sheet.height - 2 * edge };
   const scale = fitScale(size.width, size.height, room);
@@ -170,7 +171,7 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
     return { text: piece.mark, spots: dotSpots(picture, placement, owners, []) };
   });
   const across = { left: placement.left, width: size.width * scale };
-  const columns = columnsBeside(across, sheet.width, edge, height - edge);
+  const columns = columnsBeside(across, sheet.width, edge, height - edge, radius);
   const seen = callouts.filter((callout) => callout.spots.length > 0);
   const hidden = callouts.filter((callout) => callout.spots.length === 0).map((callout) => callout.text);
   const words = hidden.length === 0 ? [] : [{ text: `Behind the others from here: ${listed(hidden)}` }];

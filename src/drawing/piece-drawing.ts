@@ -3,13 +3,15 @@ import type { Item, Member, Piece } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import { type BoardFrame, boardFrame, edgeBevels, edgeSpan, edgeView, endView } from "./board-frame.ts";
+import { collide } from "./collision.ts";
 import { cutPlaces } from "./cut-places.ts";
 import { arrowSize, drawDimension } from "./dimensions.ts";
+import { isInside } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { angleRoom, drawEndAngle, formatDegrees, isSlanted } from "./end-angle.ts";
 import { drawNotes } from "./notes.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
-import { drawLines, drawRegions, inPlace, type Picture, type Placement, takePicture } from "./picture.ts";
+import { drawLines, drawRegions, inPlace, onPaper, type Picture, type Placement, takePicture } from "./picture.ts";
 import { pieceNotes } from "./piece-notes.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
@@ -94,7 +96,7 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const placement: Placement = { scale, left: start, top: above };
   const foot = above + height;
   const spot = (l: number, w: number): Paper => [start + l * scale, foot - w * scale];
-  const grain = grainArrow(spot(long / 4, wide / 2), Math.min(grainLength, width * 0.3));
+  const grain = grainArrow(picture, placement, Math.min(grainLength, width * 0.3));
   const labels = placeInRegions(picture, placement, [piece.mark], sheet.type, grain.outlines);
   const faceFoot =
     foot + Math.max(hasLower ? lowerOff + 3 : tapeBelow + 2, height < 3 * arrowSize ? 2 * arrowSize + 1 : 3);
@@ -213,10 +215,39 @@ function widthDimension(low: Paper, high: Paper, value: string, size: number): M
   ];
 }
 
-/** A double arrow along the fibres. */
-function grainArrow(middle: Paper, length: number): { readonly marks: Mark[]; readonly outlines: readonly Paper[][] } {
-  const from: Paper = [middle[0] - length / 2, middle[1]];
-  const to: Paper = [middle[0] + length / 2, middle[1]];
+/** Where the grain arrow is tried, as parts of the board's length and width. */
+const grainSpots: readonly Paper[] = [0.5, 0.3, 0.7, 0.2, 0.8].flatMap((v) =>
+  [0.25, 0.32, 0.7, 0.18, 0.4, 0.6, 0.8].map((u): Paper => [u, v]),
+);
+
+/** A double arrow along the fibres, on wood and clear of every line; a board without room for it goes without. */
+function grainArrow(
+  picture: Picture,
+  placement: Placement,
+  length: number,
+): { readonly marks: Mark[]; readonly outlines: readonly Paper[][] } {
+  const { bounds, lines, regions } = picture.scene;
+  const borders = lines.map(({ a, b }) => [onPaper(picture, placement, a), onPaper(picture, placement, b)]);
+  const wood = regions.flatMap((region) =>
+    [region.outer, ...region.holes].map((loop) => loop.map((p) => onPaper(picture, placement, p))),
+  );
+  const ends = grainSpots.map(([u, v]): Paper[] => {
+    const [x, y] = onPaper(picture, placement, [
+      bounds.min[0] + u * (bounds.max[0] - bounds.min[0]),
+      bounds.max[1] - v * (bounds.max[1] - bounds.min[1]),
+    ]);
+    return [
+      [x - length / 2, y],
+      [x + length / 2, y],
+    ];
+  });
+  const free = ends.find((arrow) => {
+    const [from, to] = arrow as [Paper, Paper];
+    const middle: Paper = [(from[0] + to[0]) / 2, from[1]];
+    return isInside(middle, wood) && !borders.some((border) => collide(arrow, border, 0.8));
+  });
+  if (free === undefined) return { marks: [], outlines: [] };
+  const [from, to] = free as [Paper, Paper];
   return {
     marks: [
       { kind: "lines", line: "dimension", chains: [[from, to]] },

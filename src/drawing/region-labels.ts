@@ -1,5 +1,6 @@
 // What is seen of each member on a flat drawing -> its mark written on it, clear of lines, signs and other marks.
 import { collide } from "./collision.ts";
+import { isInside } from "./dot-spots.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { onPaper, type Picture, type Placement } from "./picture.ts";
 import { baseline, textBox } from "./text-width.ts";
@@ -12,6 +13,7 @@ const tries = [
 /** Free room from a mark to lines and signs, and to the borders of its board, mm. */
 const clear = 0.5;
 const inside = 0.25;
+const wellClear = 1.2;
 
 /** Marks in the order of the picture's bodies; a member whose regions are all too small goes without. */
 export function placeInRegions(
@@ -22,30 +24,32 @@ export function placeInRegions(
   keepOff: readonly (readonly Paper[])[],
 ): Mark[] {
   const taken = [...keepOff];
+  const borders = picture.scene.lines.map(({ a, b }) => [
+    onPaper(picture, placement, a),
+    onPaper(picture, placement, b),
+  ]);
   return names.flatMap((name, owner) => {
     const regions = picture.scene.regions.filter((region) => region.owner === owner).sort((a, b) => b.area - a.area);
     for (const region of regions) {
-      const outline = region.outer.map((p) => onPaper(picture, placement, p));
+      const loops = [region.outer, ...region.holes].map((loop) => loop.map((p) => onPaper(picture, placement, p)));
+      const outline = loops[0] as Paper[];
       const [us, vs] = [outline.map((p) => p[0]), outline.map((p) => p[1])];
       const [low, high] = [Math.min(...us), Math.max(...us)];
       const [top, foot] = [Math.min(...vs), Math.max(...vs)];
-      for (const part of tries) {
-        const level = high - low >= foot - top;
-        const u = level ? low + (high - low) * part : (low + high) / 2;
-        const v = level ? (top + foot) / 2 : top + (foot - top) * part;
-        const mark = {
-          kind: "text",
-          at: [u, v + baseline(size)] as Paper,
-          text: name,
-          size,
-          anchor: "middle",
-          strong: true,
-        } as const;
-        const box = textBox(mark);
-        const fits = box.every(
-          ([x, y]) => x > low + inside && x < high - inside && y > top + inside && y < foot - inside,
-        );
-        if (fits && !taken.some((other) => collide(box, other, clear))) {
+      const level = high - low >= foot - top;
+      // Well clear of every line first, then as near as it may stand.
+      for (const gap of [wellClear, inside]) {
+        for (const part of tries) {
+          const u = level ? low + (high - low) * part : (low + high) / 2;
+          const v = level ? (top + foot) / 2 : top + (foot - top) * part;
+          const at: Paper = [u, v + baseline(size)];
+          const mark = { kind: "text", at, text: name, size, anchor: "middle", strong: true } as const;
+          const box = textBox(mark);
+          const fits = box.every(
+            ([x, y]) => x > low + inside && x < high - inside && y > top + inside && y < foot - inside,
+          );
+          if (!fits || !isInside([u, v], loops) || borders.some((border) => collide(box, border, gap))) continue;
+          if (taken.some((other) => collide(box, other, clear))) continue;
           taken.push(box);
           return [mark];
         }

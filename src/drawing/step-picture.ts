@@ -111,7 +111,9 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   const by = new Map(entries.flatMap((entry) => [...entry.by]));
   const driven = step.joins.flatMap((join) => join.driven);
 
-  const column = edge + 2 * balloonRadius + 4;
+  const marks = [...new Set(membersOf(item, step.shown).map((member) => member.mark))];
+  const radius = balloonRadius(marks);
+  const column = edge + 2 * radius + 4;
   // Arrows of screws stand out over the outline.
   const stand = driven.length > 0 ? 6 : 1;
   const size = pictureSize(picture);
@@ -132,7 +134,6 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   const toneOf = (member: Member): Tone => ({ kind: added.has(member.id) ? "added" : "there" });
   const screws = drawScrews(driven, by, picture, placement);
   const arrows = screws.flatMap((mark) => (mark.kind === "lines" ? mark.chains : []));
-  const marks = [...new Set(membersOf(item, step.shown).map((member) => member.mark))];
   const callouts = marks.map((mark) => {
     const owners = new Set(
       picture.bodies.flatMap(({ member }, i) => (member.mark === mark && added.has(member.id) ? [i] : [])),
@@ -154,7 +155,7 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
       ...screws,
       ...drawBalloons(
         callouts.filter((callout) => callout.spots.length > 0),
-        columnsBeside({ left: placement.left, width: size.width * scale }, sheet.width, edge, bottom),
+        columnsBeside({ left: placement.left, width: size.width * scale }, sheet.width, edge, bottom, radius),
       ),
       ...notes.marks,
     ],
@@ -175,7 +176,8 @@ function describeStep(item: Item, section: WorkedSection, step: WorkedStep, look
   const counts = [...new Set(fasteners)].map((name) => `${fasteners.filter((other) => other === name).length} ${name}`);
   const place = section.makes === undefined ? "" : ` On the bench, panel ${section.makes.kind}.`;
   const before = step.there.length === 0 ? "Nothing is there yet." : `Already there: ${counted(step.there)}.`;
-  const now = step.shown.length === 0 ? "" : ` Added now: ${counted(step.shown)}.`;
+  const now =
+    step.shown.length === 0 ? " No board is put in place in this step." : ` Added now: ${counted(step.shown)}.`;
   const driven = counts.length === 0 ? "" : ` Driven now: ${listed(counts)}.`;
   const words = look.words === "" ? "" : ` ${look.words}`;
   return `${before}${now}${driven}${place}${words}`;

@@ -5,7 +5,7 @@ import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
 import type { Drawing, LineKind, Mark, Paper, Tone } from "./drawing.ts";
 import { wide } from "./sheet.ts";
-import { baseline } from "./text-width.ts";
+import { baseline, textWidth } from "./text-width.ts";
 
 const ink = "#1f1a17";
 const ground = "#ffffff";
@@ -193,5 +193,6 @@ function drawTexts(marks: readonly Mark[], root: Parent): void {
   }
 }
 
-/** Type that fits its circle: a letter or two large, "A left" as its first letters. */
-const balloonType = (radius: number, text: string): number => (text.length > 2 ? radius * 0.85 : radius * 1.25);
+/** Type that fits its circle: a letter or two large, "B right" as wide as the circle lets it. */
+const balloonType = (radius: number, text: string): number =>
+  text.length > 2 ? (2 * radius - 1.2) / textWidth(text, 1, true) : radius * 1.25;

@@ -67,7 +67,9 @@ export const drawingsOf = (
   variant: (slug: string) => Item = (slug) => demoItem(item.slug, slug),
 ): readonly Drawing[] => [
   ...[binderSheet, phoneSheet].flatMap((sheet) => [drawExploded(item, sheet), ...flat(item, sixteenths, sheet)]),
-  ...item.sections.flatMap((section) => section.steps.map((step) => drawStep(item, step))),
+  ...item.sections.flatMap((section) =>
+    section.steps.filter((step) => step.shown.length + step.there.length > 0).map((step) => drawStep(item, step)),
+  ),
   ...[storeSheet, phoneSheet].map((sheet) => drawMeasuredView(item, sixteenths, sheet)),
   ...item.variants.map(({ slug }) => drawCoatedView(variant(slug))),
 ];

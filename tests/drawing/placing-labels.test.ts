@@ -41,12 +41,13 @@ test("any dots: no two leaders cross and no two balloons touch", () => {
         text: String.fromCharCode(65 + i),
         spots: [{ at: [u, v] as Paper, room: 2 }],
       }));
-      const marks = drawBalloons(callouts, { left: 6, right: 164, top: 2, bottom: 188 });
+      const radius = balloonRadius(callouts.map(({ text }) => text));
+      const marks = drawBalloons(callouts, { left: 6, right: 164, top: 2, bottom: 188, radius });
       const balloons = marks.filter((mark) => mark.kind === "balloon");
       const ends = marks.filter((mark) => mark.kind === "dot");
       balloons.forEach((a, i) => {
         balloons.slice(i + 1).forEach((b, j) => {
-          expect(Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1])).toBeGreaterThanOrEqual(2 * balloonRadius);
+          expect(Math.hypot(a.at[0] - b.at[0], a.at[1] - b.at[1])).toBeGreaterThanOrEqual(2 * radius);
           const [from, to] = [ends[i]?.at as Paper, ends[i + 1 + j]?.at as Paper];
           expect(cross(from, a.at, to, b.at)).toBe(false);
         });
