@@ -25,6 +25,8 @@ const parts = [
   ["place", "Where it stands"],
 ] as const;
 
+const partsOf = (leaf: BuildSheet) => (leaf.forms ? [["variants", "Variants"] as const, ...parts] : parts);
+
 export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string }): VNode => (
   <Page
     root={root}
@@ -48,7 +50,7 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
       </div>
       <nav class="parts" aria-label="Parts of this sheet">
         <ul>
-          {parts.map(([id, text]) => (
+          {partsOf(leaf).map(([id, text]) => (
             <li>
               <a href={`#${id}`}>{text}</a>
             </li>

@@ -33,7 +33,6 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
       <section class="sizes" aria-labelledby="sizes">
         <h2 id="sizes">Size and weight</h2>
         <Facts of={leaf.sizes} />
-        {leaf.choices ? <DataTable of={leaf.choices} name="choices" /> : null}
         <h2>Wood</h2>
         <TextList of={leaf.wood} />
         {leaf.included.length === 0 ? null : (
@@ -43,6 +42,12 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
           </>
         )}
       </section>
+      {leaf.choices ? (
+        <section class="choices" aria-labelledby="choices">
+          <h2 id="choices">What you can choose</h2>
+          <DataTable of={leaf.choices} />
+        </section>
+      ) : null}
       <section class="finishes" aria-labelledby="finishes">
         <h2 id="finishes">Finishes</h2>
         <ul class="swatches">

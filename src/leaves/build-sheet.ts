@@ -12,6 +12,7 @@ import { hazardClasses } from "../recipe/recipe.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition, setFractions, threeSizes } from "./edition.ts";
+import { finishName } from "./finish-name.ts";
 import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
 import { formsForBinder } from "./forms-table.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
@@ -58,7 +59,8 @@ export type BuildSheet = {
 const coverSheet: Sheet = { ...binderSheet, height: 100 };
 
 /** The sheet of one form; `forms` are all there are, where there is more than one. */
-export function buildSheetLeaf(variants: Form, shop: Shop, forms: readonly Form[] = []): BuildSheet {
+export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = []): BuildSheet {
+  const variants = forms.length > 1 ? byFinish(form) : form;
   const [item] = variants;
   const title = forms.length > 1 ? `${item.title}, ${item.variant.formName}` : item.title;
   const edition = binderEdition(shop.division);
@@ -95,6 +97,12 @@ export function buildSheetLeaf(variants: Form, shop: Shop, forms: readonly Form[
     placingCautions: cautionsFor(placingOperations(item)),
     ...(item.notes === undefined ? {} : { notes: item.notes }),
   };
+}
+
+/** Called by their finish alone, as the sheet's title says the rest. */
+function byFinish([first, ...others]: Form): Form {
+  const named = (item: Item): Item => ({ ...item, variant: { ...item.variant, name: finishName(item.variant) } });
+  return [named(first), ...others.map(named)];
 }
 
 function formsPart(item: Item, forms: readonly Form[], shop: Shop): NonNullable<BuildSheet["forms"]> {

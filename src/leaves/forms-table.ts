@@ -28,16 +28,19 @@ export const formsForStore = (
   weight: (pounds: number) => string,
 ): Table =>
   tableOf(
-    "What you can choose",
+    "Each as it is made",
     forms.map((form) => ({ ...form, slug: "", pieces: 0, boards: [] })),
     [
-      { head: "Width", cell: ({ overall }) => length(overall.width) },
-      { head: "Depth", cell: ({ overall }) => length(overall.depth) },
-      { head: "Height", cell: ({ overall }) => length(overall.height) },
-      { head: "Weight", cell: (form) => `about ${weight(form.weight)}` },
+      { head: "Width", cell: ({ overall }) => together(length(overall.width)) },
+      { head: "Depth", cell: ({ overall }) => together(length(overall.depth)) },
+      { head: "Height", cell: ({ overall }) => together(length(overall.height)) },
+      { head: "Weight", cell: (form) => `about ${together(weight(form.weight))}` },
       { head: "Wood", cell: ({ woods }) => woods.join("; ") },
     ],
   );
+
+/** `12 in (305 mm)` breaks before the bracket and nowhere else. */
+const together = (text: string): string => text.replaceAll(" ", "\u00a0").replace("\u00a0(", " (");
 
 /** A column that says the same of all is left out. */
 function tableOf(caption: string, forms: readonly FormFacts[], columns: readonly Column[]): Table {

@@ -11,6 +11,7 @@ import type { HazardClass } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { Shop } from "../yard/yard.ts";
+import { finishName } from "./finish-name.ts";
 import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 
 /** The shop as it shows itself: no wage, no notes. */
@@ -110,7 +111,7 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
 
 const storeVariant = (item: Item): StoreVariant => ({
   slug: item.variant.slug,
-  name: item.variant.values.find(({ choice }) => choice === "finish")?.value ?? "unfinished",
+  name: finishName(item.variant),
   unfinished: item.variant.unfinished,
   coats: item.variant.finish.map(({ finish, coats }) => ({
     words: finish.words,
