@@ -1,30 +1,22 @@
 // The planes that trim a piece -> how its two ends are sawn, and how long its two edges come out.
 
+import { type SawAngles, sawAngles } from "../geometry/saw-settings.ts";
 import type { Vec3 } from "../geometry/shape.ts";
 import type { Length } from "../units/length.ts";
 import type { Piece } from "./item.ts";
 import type { OwnTrim } from "./piece-form.ts";
 
-type End = Piece["ends"][number];
-
 /** A plane this far along the board cuts its end; one that runs along it bevels an edge. */
-const crossing = 0.1;
-const degrees = (radians: number): number => (radians * 180) / Math.PI + 0;
-
-/**
- * Off square in the face (mitre: tangent is n_w / n_l of the plane's normal) and through it (bevel: sine is n_t); told so that
- * parallel cuts have equal signs.
- */
-function endOf({ normal: [l, w, t] }: OwnTrim): End {
-  return { mitre: degrees(Math.atan(w / l)), bevel: degrees(Math.asin(l < 0 ? 0 - t : t)) };
-}
-
+export const crossing = 0.1;
 /** The two ends, low end of the length first, and the edges at the low and high side of the width, each over its longer arris. */
 export function endsOf(trims: readonly OwnTrim[], size: Vec3, length: Length): Pick<Piece, "ends" | "edges"> {
-  const square: End = { mitre: 0, bevel: 0 };
+  const square: SawAngles = { mitre: 0, bevel: 0 };
   const low = trims.filter((trim) => trim.normal[0] < -crossing);
   const high = trims.filter((trim) => trim.normal[0] > crossing);
-  const ends: Piece["ends"] = [low[0] ? endOf(low[0]) : square, high[0] ? endOf(high[0]) : square];
+  const ends: Piece["ends"] = [
+    low[0] ? sawAngles(low[0].normal) : square,
+    high[0] ? sawAngles(high[0].normal) : square,
+  ];
   if (low.length + high.length === 0) return { ends, edges: [length, length] };
   const at = (list: readonly OwnTrim[], w: number, t: number) =>
     list.map(({ normal, offset }) => (offset - normal[1] * w - normal[2] * t) / normal[0]);
