@@ -21,15 +21,25 @@ export const frontMatterSchema = z.strictObject({
   overall: publicText,
   sizes: lines.optional(),
   pieces: lines,
+  outlines: z.record(z.string(), z.object({ edge: text }).catchall(text)).optional(),
   panels: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
   assemblies: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
   stand: lines,
   fittings: lines.optional(),
   joins: lines.optional(),
   cuts: lines.optional(),
+  cords: lines.optional(),
+  text: lines.optional(),
   /** Of a finish only its name is public; how it is put on is the shop's own. */
   finish: lines.meta({ shelf: "store names" }).optional(),
-  choices: z.strictObject({ finish: publicText.optional() }).meta({ shelf: "store" }).optional(),
+  /** Of a choice its name and those of its values are public; what they change is made of the maker's own names. */
+  choices: z
+    .record(z.string(), z.union([text, lines]))
+    .meta({ shelf: "store names" })
+    .optional(),
+  loads: lines.meta({ shelf: "store names" }).optional(),
+  for: publicText.optional(),
+  "sold as": publicText.optional(),
   claims: lines.optional(),
 });
 

@@ -1,23 +1,31 @@
 // A recipe file -> the recipe, or every problem in it. This file is the reader's table of contents.
 import type { Place, Written } from "../problems/place.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
-import { entriesUnder, type TreeMap, textUnder, valueUnder } from "../problems/yaml-tree.ts";
+import { entriesUnder, type TreeMap, textUnder } from "../problems/yaml-tree.ts";
 import { slug } from "../units/slug.ts";
 import { readBody } from "./body.ts";
 import { checkLineCounts } from "./check-counts.ts";
 import { checkNamesGiven, checkReferences, checkSizesUsed, checkWhatLinesAre } from "./check-names.ts";
 import { checkSizeCircles } from "./check-sizes.ts";
-import { checkMakes, readOffered } from "./choices.ts";
+import { checkMakes } from "./choices.ts";
+import { checkChoices } from "./choices-check.ts";
+import { readChoices } from "./choices-list.ts";
+import { cutOnly } from "./choices-only.ts";
 import { readClaim } from "./claims.ts";
+import { readCord } from "./cord.ts";
 import { readCuts } from "./cuts.ts";
 import { readOverall, readPanelSize } from "./extents.ts";
 import { readScheme } from "./finish.ts";
+import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
-import { checkFormat, checkTitle, knownFormat, readClasses, readDraft } from "./head.ts";
+import { checkFormat, checkTitle, readClasses, readDraft } from "./head.ts";
 import { checkHiddenCharacters, withoutHidden } from "./hidden-characters.ts";
 import { readJoin } from "./joins.ts";
+import { readText } from "./lettering.ts";
 import { readLine } from "./line.ts";
+import { readLoad, readSoldAs, readUsers } from "./loads.ts";
 import { keepOneLine, textsOf } from "./one-line.ts";
+import { type Beside, checkOutlinesUsed, readDrawings, readOutline } from "./outlines.ts";
 import { readPiece } from "./pieces.ts";
 import type { PanelKind, Recipe } from "./recipe.ts";
 import { type Gathered, gathered } from "./scan.ts";
@@ -26,8 +34,11 @@ import { readSize } from "./sizes.ts";
 /** No recipe is longer than this, in characters. */
 const longestRecipe = 200_000;
 
-/** Never throws for anything the maker wrote. There is a recipe if there is no problem. */
-export function readRecipe(file: string, text: string): { recipe?: Recipe; problems: Problem[] } {
+/**
+ * Never throws for anything the maker wrote. There is a recipe if there is no problem. `beside` gives the texts of drawings that
+ * stand beside the file.
+ */
+export function readRecipe(file: string, text: string, beside?: Beside): { recipe?: Recipe; problems: Problem[] } {
   const start: Place = { file, line: 1, column: 1 };
   if (text.length > longestRecipe)
     return { problems: [problem("recipe-too-long", start, { letters: text.length, most: longestRecipe })] };
@@ -40,7 +51,7 @@ export function readRecipe(file: string, text: string): { recipe?: Recipe; probl
   if (front.tree.entries.length === 0) return { problems: inReadingOrder(into.problems) };
   const tree = keepOneLine(front.tree, visible.split("\n"), into.problems);
   const { intro, sections } = readBody(file, front.body, front.bodyLine, into);
-  const recipe: Recipe = { file, ...readHead(tree, into), ...readParts(tree, into), intro, sections };
+  const recipe: Recipe = { file, ...readHead(tree, into), ...readParts(tree, into, beside), intro, sections };
   into.problems.push(
     ...checkNamesGiven(recipe),
     ...checkWhatLinesAre(recipe),
@@ -48,6 +59,7 @@ export function readRecipe(file: string, text: string): { recipe?: Recipe; probl
     ...checkSizeCircles(recipe),
     ...checkReferences(into.references, recipe),
     ...checkMakes(recipe),
+    ...checkChoices(recipe, into.onlys, into.problems.length === 0),
   );
   return into.problems.length > 0 ? { problems: inReadingOrder(into.problems) } : { recipe, problems: [] };
 }
@@ -59,37 +71,58 @@ function readHead(tree: TreeMap, into: Gathered) {
     const written = textUnder(tree, key);
     return written ? { [key]: written.text.trim() } : {};
   };
+  const classes = readClasses(textUnder(tree, "class"), into.problems);
   into.problems.push(...(title ? checkTitle(title) : []), ...checkFormat(format));
   return {
     title: title?.text ?? "",
     slug: slug(title?.text ?? ""),
     format: knownFormat,
     draft: readDraft(textUnder(tree, "draft"), into.problems),
-    classes: readClasses(textUnder(tree, "class"), into.problems),
+    classes,
+    madeFor: readUsers(textUnder(tree, "for"), classes, into),
     ...optional("line"),
     ...optional("notes"),
     ...optional("purpose"),
   };
 }
 
-function readParts(tree: TreeMap, into: Gathered) {
+function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
   const under = (key: string) => textsOf(entriesUnder(tree, key));
   const lines = (key: string) => under(key).map(({ key: name, value }) => readLine(name, value, into));
+  /** Rules that may end in `only with …`. */
+  const conditional = <R extends object>(key: string, read: (name: Written, value: Written) => R | undefined): R[] =>
+    under(key).flatMap(({ key: name, value }) => {
+      const { value: plain, only } = cutOnly(value, into);
+      const rule = read(name, plain);
+      return rule ? [only ? { ...rule, only } : rule] : [];
+    });
+  const soldAs = readSoldAs(textUnder(tree, "sold as"), into);
   const overall = textUnder(tree, "overall") ?? { text: "fit x fit x fit", at: tree.at };
   const finishes = under("finish").map(({ key, value }) => readScheme(key, value, into));
+  const pieces = under("pieces").map(({ key, value }) => readPiece(key, value, into));
+  const outlines = [
+    ...entriesUnder(tree, "outlines").flatMap((entry) => readOutline(entry, into)),
+    ...readDrawings(pieces, beside, into),
+  ];
+  checkOutlinesUsed(pieces, outlines, into);
   return {
     overall: { at: overall.at, ...readOverall(overall, into) },
     sizes: entriesUnder(tree, "sizes").map(({ key, value }) => readSize(key, value, into)),
-    pieces: under("pieces").map(({ key, value }) => readPiece(key, value, into)),
+    pieces,
+    outlines,
     panels: readKits(tree, "panels", (size) => readPanelSize(size, into), into),
     assemblies: readKits(tree, "assemblies", (size) => readOverall(size, into), into),
     stand: lines("stand"),
     fittings: lines("fittings"),
-    joins: under("joins").flatMap(({ key, value }) => readJoin(key, value, into) ?? []),
-    cuts: under("cuts").flatMap(({ key, value }) => readCuts(key, value, into) ?? []),
+    joins: conditional("joins", (key, value) => readJoin(key, value, into)),
+    cuts: conditional("cuts", (key, value) => readCuts(key, value, into)),
     finishes,
-    offered: readOffered(textUnder(valueUnder(tree, "choices"), "finish"), finishes, into),
-    claims: under("claims").flatMap(({ key, value }) => readClaim(key, value, into) ?? []),
+    cords: conditional("cords", (key, value) => readCord(key, value, into)),
+    texts: conditional("text", (key, value) => readText(key, value, into)),
+    ...readChoices(tree, finishes, into),
+    claims: conditional("claims", (key, value) => readClaim(key, value, into)),
+    loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
+    ...(soldAs ? { soldAs } : {}),
   };
 }
 
