@@ -53,9 +53,16 @@ function saysTheSame(a: Clause, b: Clause): boolean {
   return topic(a) === topic(b);
 }
 
+/** A board may lean two ways at once: sideways, and forward or back. */
+function leansAlong(toward: (Clause & { kind: "leaning" })["toward"]): string {
+  if (toward === "inward" || toward === "outward") return "pair";
+  return toward === "left" || toward === "right" ? "x" : "y";
+}
+
 function topic(clause: Clause): string {
   if (clause.kind.startsWith("spread")) return "spread";
   if ("side" in clause) return `${clause.kind} ${clause.side}`;
+  if (clause.kind === "leaning") return `leaning ${leansAlong(clause.toward)}`;
   if (clause.kind === "gap" || clause.kind === "centred") return `${clause.kind} ${clause.axis ?? ""}`;
   return clause.kind;
 }
