@@ -41,6 +41,11 @@ describe("a pair of trestles", () => {
     expect(inches(placing.overall.depth)).toBeCloseTo(2 * (rise * t + foot), 9);
   });
 
+  test("say so where the depth is asked for, though the pieces decide it", () => {
+    const worked = placing.work({ kind: "size", at: { file: "", line: 1, column: 1 }, name: "depth" }, undefined);
+    expect("value" in worked && inches(worked.value)).toBeCloseTo(2 * (rise * t + foot), 9);
+  });
+
   test("has legs with edges of 34 1/2 / cos 14 = 35.556 on a blank 3 1/2 tan 14 = 0.873 longer", () => {
     const leg = member(placing, "left-trestle/legs/1");
     expect(inches(leg.length)).toBeCloseTo(rise / c + 3.5 * t, 9);

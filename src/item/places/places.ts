@@ -88,7 +88,8 @@ export class Places {
   }
 
   #followed(overall: OverallName): Length {
-    return this.far(this.item, overallAxis[overall]);
+    const axis = overallAxis[overall];
+    return minus(this.far(this.item, axis), this.near(this.item, axis));
   }
 
   /** A line across the space: where it cuts the axis. */
