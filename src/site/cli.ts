@@ -9,6 +9,8 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["watch", async () => (await import("./handles/watch.ts")).watch],
   ["problems", async () => (await import("./handles/problems.ts")).problems],
   ["work", async () => (await import("./handles/work.ts")).work],
+  ["new", async () => (await import("./handles/new.ts")).newRecipe],
+  ["migrate", async () => (await import("./handles/migrate.ts")).migrate],
   ["lines", async () => (await import("./handles/lines.ts")).lines],
 ]);
 
@@ -22,6 +24,10 @@ shopleaf work     RECIPE [--variant SLUG] [--content DIR]
                                        the worked-out item as JSON
 shopleaf lines    MODEL.json --view front|top|right|iso|general
                                        the visible lines of a model, in its own units
+shopleaf new      NAME [--kind KIND] [--content DIR]
+                                       a recipe to start from, that builds; a wrong KIND lists them
+shopleaf migrate  RECIPE…
+                                       recipes of an older format, rewritten to the present one
 
 --content is the folder that holds recipes, yard, shop and guide (here: content).
 JSON goes to standard output, problems to standard error.
