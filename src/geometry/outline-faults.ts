@@ -110,15 +110,25 @@ function nearest(p: Side, q: Side): { gap: number; from: Vec2; to: Vec2 } {
     { from: p.b, to: footOn(q, p.b) },
     { from: footOn(p, q.a), to: q.a },
     { from: footOn(p, q.b), to: q.b },
-  ].map((pair) => ({ ...pair, gap: Math.hypot(...minus(pair.from, pair.to)) }));
-  return tries.reduce((best, each) => (each.gap < best.gap ? each : best));
+  ];
+  // Where the two run side by side, the middle of the stretch they share stands for all of it.
+  const [s, t] = [partOn(p, q.a), partOn(p, q.b)];
+  const from = along(p, (s + t) / 2);
+  const pairs = [{ from, to: footOn(q, from) }, ...tries].map((pair) => ({
+    ...pair,
+    gap: Math.hypot(...minus(pair.from, pair.to)),
+  }));
+  return pairs.reduce((best, each) => (each.gap < best.gap - 1e-12 ? each : best));
 }
 
-function footOn({ a, b }: Side, p: Vec2): Vec2 {
-  const along = minus(b, a);
-  const t = Math.max(0, Math.min(1, dot(minus(p, a), along) / Math.max(dot(along, along), 1e-30)));
-  return [a[0] + along[0] * t, a[1] + along[1] * t];
+/** How far along a side the foot of a point stands, from 0 to 1. */
+function partOn({ a, b }: Side, p: Vec2): number {
+  const way = minus(b, a);
+  return Math.max(0, Math.min(1, dot(minus(p, a), way) / Math.max(dot(way, way), 1e-30)));
 }
+
+const along = ({ a, b }: Side, t: number): Vec2 => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+const footOn = (side: Side, p: Vec2): Vec2 => along(side, partOn(side, p));
 
 function crossingOf(p: Side, q: Side): Vec2 | undefined {
   const [u, v, w] = [minus(p.b, p.a), minus(q.b, q.a), minus(q.a, p.a)];

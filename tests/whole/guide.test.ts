@@ -18,6 +18,7 @@ import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { joinForm, joinWayForms } from "../../src/recipe/joins.ts";
 import { textForms } from "../../src/recipe/lettering.ts";
 import { makesForm } from "../../src/recipe/makes.ts";
+import { strokeForms } from "../../src/recipe/outline-strokes.ts";
 import { pieceForms } from "../../src/recipe/pieces.ts";
 import { figureForm } from "../../src/recipe/prose.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
@@ -128,7 +129,7 @@ describe("the guide as a whole", () => {
   const text = (name: string) => pages.find((page) => page.name === name)?.text ?? "";
 
   const forms: readonly Form[] = [
-    ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...clauseForms],
+    ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...strokeForms, ...clauseForms],
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
     ...[ropeHoleForm, ...cordForms, ...textForms],
   ];

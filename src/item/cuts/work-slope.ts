@@ -1,6 +1,6 @@
 // `slope H at SIDE to H at SIDE` -> the plane that trims a member, in its own frame.
 import type { Vec3 } from "../../geometry/shape.ts";
-import { add, cross, dot, unit as oneLong, subtract, times } from "../../geometry/vector.ts";
+import { add, cross, dot, unit as oneLong, times } from "../../geometry/vector.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { Cut } from "../../recipe/recipe.ts";
 import { sameLength } from "../../units/length.ts";
@@ -12,7 +12,8 @@ import { cutLength } from "./cut-length.ts";
 import { refused, type Worked } from "./worked.ts";
 
 type SlopeCut = Cut & { readonly kind: "slope" };
-type Plane = { readonly normal: Vec3; readonly offset: number };
+/** `rise`: how far its unit normal rises, so that heights over it can be told plumb. */
+type Plane = { readonly normal: Vec3; readonly offset: number; readonly rise: number };
 /** A space as seen from its own left, front and bottom. */
 type Own = { readonly origin: Vec3; readonly x: Vec3; readonly y: Vec3; readonly z: Vec3; readonly size: Vec3 };
 
@@ -30,15 +31,14 @@ export function workSlope(cut: SlopeCut, member: PlacedMember, placing: Placing)
   return { cuts: [{ kind: "slope", why: "cut", at: cut.at, normal, offset }] };
 }
 
-/** How far the member's highest point is over the plane, square to it; undefined where the slope can't be worked out. */
+/** How far the member's highest point is over the plane, plumb; undefined where the slope can't be worked out. */
 export function slopeLeft(cut: SlopeCut, member: PlacedMember, placing: Placing): { over: number } | undefined {
   const plane = planeOf(cut, member, placing);
   if ("code" in plane) return undefined;
-  const { over } = reach(plane, member);
-  return { over: over <= sameLength ? Math.min(over, 0) : over };
+  return { over: reach(plane, member).over };
 }
 
-function reach({ normal, offset }: Plane, member: PlacedMember): { over: number; under: number } {
+function reach({ normal, offset, rise }: Plane, member: PlacedMember): { over: number; under: number } {
   const { origin, size, length, width, thickness } = blankOf(member);
   const corners = [0, 1].flatMap((l) =>
     [0, 1].flatMap((w) =>
@@ -47,7 +47,7 @@ function reach({ normal, offset }: Plane, member: PlacedMember): { over: number;
       ),
     ),
   );
-  const heights = corners.map((corner) => dot(normal, corner) - offset);
+  const heights = corners.map((corner) => (dot(normal, corner) - offset) / rise);
   return { over: Math.max(...heights), under: Math.min(...heights) };
 }
 
@@ -70,7 +70,7 @@ function planeOf(cut: SlopeCut, member: PlacedMember, placing: Placing): Plane |
   const line = add(times(way, length), times(own.z, high - low));
   const normal = oneLong(cross(line, square));
   const up: Vec3 = dot(normal, own.z) > 0 ? normal : times(normal, -1);
-  return { normal: up, offset: dot(up, start) };
+  return { normal: up, offset: dot(up, start), rise: dot(up, own.z) };
 }
 
 function itemSpace({ overall }: Placing): Own {

@@ -1,6 +1,7 @@
 // The cuts of a recipe -> what is taken out of each member, in its own frame.
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { Cut, CutRule } from "../../recipe/recipe.ts";
+import { sameLength } from "../../units/length.ts";
 import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { checkMeetings } from "./cut-checks.ts";
@@ -61,7 +62,7 @@ function idleSlopes(rule: CutRule, members: readonly PlacedMember[], placing: Pl
   return rule.cuts.flatMap((cut) => {
     if (cut.kind !== "slope") return [];
     const left = members.map((member) => slopeLeft(cut, member, placing));
-    const under = left.flatMap((each) => (each === undefined || each.over > 0 ? [] : [-each.over]));
+    const under = left.flatMap((each) => (each === undefined || each.over > sameLength ? [] : [-each.over]));
     if (under.length < members.length || under.length === 0) return [];
     return [problem("slope-misses", cut.at, { cut: cut.text, what: rule.of.text, by: Math.min(...under) })];
   });

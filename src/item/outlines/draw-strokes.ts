@@ -44,7 +44,8 @@ class Pen {
 
   draw(): Loop {
     const [first, ...others] = this.#strokes;
-    if (!first) throw new Fault(problem("outline-empty", this.#place, { name: this.#name }));
+    // The reader lets no empty line through.
+    if (!first) throw new Error(`${this.#name} has no stroke`);
     const whole = this.#whole(first);
     const extra = whole ? others[0] : others.find((stroke) => stroke.kind === "start" || this.#isWhole(stroke));
     if (extra) throw new Fault(problem("stroke-order", extra.at, { stroke: extra.text, first: whole !== undefined }));

@@ -37,7 +37,7 @@ export function workOutline(outline: Outline, sizeOf: (sum: Sum) => Length, limi
   const drawn = outline.loops.map((loop) => drawLoop(loop, sizeOf, typed));
   const loops = drawn.map(({ loop }) => (loop.kind === "path" ? splitAtExtremes(loop) : loop));
   const [edge] = loops;
-  if (!edge) throw new Fault(problem("outline-empty", outline.at, { name: outline.name }));
+  if (!edge) throw new Error(`${outline.name} has no edge`);
   const lines = loops.map((loop) => profileOf(loop, chord).points);
   checkApart(drawn, lines);
   checkTurns(outline, drawn, limits);

@@ -156,11 +156,6 @@ export const outlineSentences = {
     expected: "the same scale both ways",
     mend: "Make width and height fit the viewBox.",
   }),
-  "outline-empty": (f: { name: string }) => ({
-    says: `"${f.name}" has no line.`,
-    expected: "`start 0, 0; line to …; close`",
-    mend: "Draw it.",
-  }),
   "outline-no-start": (f: { stroke: string }) => ({
     says: `"${f.stroke}" comes before the outline has started.`,
     expected: "`start X, Y`",
