@@ -3,18 +3,18 @@ import { lineChains } from "../geometry/line-chains.ts";
 import type { Scene } from "../geometry/scene.ts";
 import { sceneOf } from "../geometry/scene.ts";
 import type { Vec2, Vec3 } from "../geometry/shape.ts";
-import type { Solid } from "../geometry/solid.ts";
+import { type Solid, solidOf } from "../geometry/solid.ts";
 import { inInches } from "../geometry/tolerance.ts";
 import { add, dot } from "../geometry/vector.ts";
 import { project, type View } from "../geometry/view.ts";
-import type { Member } from "../item/item.ts";
+import type { Item, Member } from "../item/item.ts";
 import type { LineKind, Mark, Paper, Tone } from "./drawing.ts";
 
 export type Body = { readonly member: Member; readonly by: Vec3 };
 
 export const inPlace = (member: Member): Body => ({ member, by: [0, 0, 0] });
 
-/** What a viewer sees, in inches on the view's own plane; owners are indices into bodies. */
+/** What a viewer sees, in inches on the view's own plane; owners are indices into bodies, those after them are of ropes. */
 export type Picture = { readonly bodies: readonly Body[]; readonly view: View; readonly scene: Scene };
 
 function movedSolid(solid: Solid, by: Vec3): Solid {
@@ -33,10 +33,24 @@ function movedSolid(solid: Solid, by: Vec3): Solid {
   };
 }
 
-export function takePicture(bodies: readonly Body[], view: View): Picture {
-  const parts = bodies.map(({ member, by }) => ({ id: member.id, solid: movedSolid(member.solid, by) }));
+/** Ropes stand where they are; the members may be moved. */
+export function takePicture(bodies: readonly Body[], view: View, ropes: readonly Solid[] = []): Picture {
+  const members = bodies.map(({ member, by }) => ({ id: member.id, solid: movedSolid(member.solid, by) }));
+  const parts = [...members, ...ropes.map((solid, i) => ({ id: `rope ${i + 1}`, solid }))];
   return { bodies, view, scene: sceneOf(parts, view, inInches) };
 }
+
+/** Ropes are thin on paper: rods of eight sides do, and keep the drawing light. */
+const coarse = { ...inInches, chord: 1 / 64 };
+
+/** The rods of an item's cords, or of those of these names. */
+export const ropesOf = (item: Pick<Item, "cords">, names?: readonly string[]): readonly Solid[] =>
+  item.cords
+    .filter((cord) => !names || names.includes(cord.name))
+    .flatMap((cord) => cord.tube.map((rod) => solidOf(rod, coarse)));
+
+/** Rope is shown pale, whatever it is made of. */
+const ropeTone: Tone = { kind: "coat", colour: "#e6dcc3", shade: 0 };
 
 /** Where a picture lies on paper: mm for an inch, and the paper place of its upper left corner. */
 export type Placement = { readonly scale: number; readonly left: number; readonly top: number };
@@ -75,17 +89,17 @@ export function drawRegions(
   toneOf: (member: Member, endGrain: boolean) => Tone,
 ): Mark[] {
   return picture.scene.regions.map((region) => {
-    const { member } = picture.bodies[region.owner] as Body;
+    const member = picture.bodies[region.owner]?.member;
     return {
       kind: "region",
-      tone: toneOf(member, isEndGrain(member, region.normal)),
+      tone: member ? toneOf(member, isEndGrain(member, region.normal)) : ropeTone,
       shade: shading(region.normal),
       loops: [region.outer, ...region.holes].map((loop) => loop.map((p) => onPaper(picture, placement, p))),
     };
   });
 }
 
-/** Lines by kind; a line that several members share takes the kind that comes first in `order`. */
+/** Lines by kind; a line that several members share takes the kind that comes first in `order`. Ropes are drawn as light as anything is. */
 export function drawLines(
   picture: Picture,
   placement: Placement,
@@ -94,7 +108,10 @@ export function drawLines(
 ): Mark[] {
   return order.flatMap((kind, rank) => {
     const own = picture.scene.lines.filter((line) => {
-      const ranks = [line.owner, ...line.shared].map((i) => order.indexOf(kindOf((picture.bodies[i] as Body).member)));
+      const ranks = [line.owner, ...line.shared].map((i) => {
+        const member = picture.bodies[i]?.member;
+        return member ? order.indexOf(kindOf(member)) : order.length - 1;
+      });
       return Math.min(...ranks) === rank;
     });
     const chains = lineChains(own, inInches.lineUnion).map((chain) => chain.map((p) => onPaper(picture, placement, p)));

@@ -10,6 +10,7 @@ import {
   type Picture,
   type Placement,
   pictureSize,
+  ropesOf,
   standingLight,
   takePicture,
 } from "./picture.ts";
@@ -53,7 +54,7 @@ export type Room = { readonly left: number; readonly top: number; readonly width
 /** The whole item as large as a round scale allows, in the middle of its room across, at the top of it. */
 export function standIn(item: Item, room: Room): { picture: Picture; placement: Placement; height: number } {
   const first = standingViews[0] as (typeof standingViews)[number];
-  const picture = takePicture(item.members.map(inPlace), first.view);
+  const picture = takePicture(item.members.map(inPlace), first.view, ropesOf(item));
   const size = pictureSize(picture);
   const scale = fitScale(size.width, size.height, room);
   const placement = { scale, left: room.left + (room.width - size.width * scale) / 2, top: room.top };

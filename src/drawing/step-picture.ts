@@ -16,6 +16,7 @@ import {
   type Picture,
   type Placement,
   pictureSize,
+  ropesOf,
   type Shading,
   standingLight,
   takePicture,
@@ -84,7 +85,7 @@ export function findScene(item: Item, section: WorkedSection, step: WorkedStep):
   const bodies = [...there, ...added].map((member) => ({ member, by: by.get(member.id) ?? ([0, 0, 0] as Vec3) }));
   let best: { readonly scene: Scene; readonly seen: number } | undefined;
   for (const look of bench === undefined ? itemLooks : [bench]) {
-    const picture = takePicture(bodies, look.view);
+    const picture = takePicture(bodies, look.view, ropesOf(item, step.cords));
     const seen = leastSeen(picture, new Set(step.shown));
     if (best === undefined || seen > best.seen + 0.1) best = { scene: { look, picture, entries }, seen };
     if (seen >= seenEnough) break;

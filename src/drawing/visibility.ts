@@ -7,7 +7,10 @@ import type { Body, Picture } from "./picture.ts";
 /** Seen area over the area that would be seen alone, by index of body; 1 is wholly seen. */
 export function seenParts(picture: Picture): readonly { readonly seen: number; readonly whole: number }[] {
   const seen = picture.bodies.map(() => 0);
-  for (const region of picture.scene.regions) seen[region.owner] = (seen[region.owner] as number) + region.area;
+  for (const { owner, area } of picture.scene.regions) {
+    // Regions of ropes have owners beyond the bodies.
+    if (owner < seen.length) seen[owner] = (seen[owner] as number) + area;
+  }
   return picture.bodies.map(({ member }, i) => ({
     seen: seen[i] as number,
     whole: member.solid.faces.reduce(

@@ -221,7 +221,7 @@ export type Cord = {
   /** All of it, as it is cut. */
   readonly length: number;
   readonly weight: number;
-  /** A closed solid for each stretch, lying on the wood; for drawings only. */
+  /** A closed solid for each stretch, lying on the wood, then the knots; for drawings only. */
   readonly tube: readonly Shape[];
   readonly legs: readonly CordLeg[];
   /** Pounds when the whole item hangs from all legs alike: what this cord carries, and the pull in its flattest leg. */
@@ -285,6 +285,8 @@ export type WorkedStep = {
   readonly there: readonly string[];
   /** The members of `adds` that the picture shows (of the first panel made). */
   readonly shown: readonly string[];
+  /** Names of the cords that are threaded once this step is done, of the item only. */
+  readonly cords: readonly string[];
   /** Joins that close in this step (both members there now), of the shown assembly only. */
   readonly joins: readonly Join[];
   readonly checks: readonly WorkedProse[];

@@ -25,6 +25,7 @@ export function workSections(
   const made = kitsMade(recipe, measured, problems);
   const log: Log = { made: new Map([...made.values()].flat().map((kit) => [kit.kind, new Map()])), item: new Map() };
   const closed = new Set<Join>();
+  const threaded = new Set<string>();
   const sections = recipe.sections.map((section): WorkedSection => {
     const kits = made.get(section);
     const prose = (p: BodySection["heading"]) => workProse(p, within(section), measured, problems);
@@ -37,6 +38,7 @@ export function workSections(
       const now = new Set([...there, ...shown]);
       const closing = joins.filter((j) => !closed.has(j) && now.has(j.a) && now.has(j.b));
       for (const join of closing) closed.add(join);
+      if (!kits) for (const name of cordsNamed(step, recipe)) threaded.add(name);
       return {
         number: step.number,
         at: step.at,
@@ -44,6 +46,7 @@ export function workSections(
         adds,
         there,
         shown,
+        cords: kits ? [] : [...threaded],
         joins: closing,
         checks: step.checks.map(prose),
         cautions: step.cautions.map(prose),
@@ -68,6 +71,11 @@ export function workSections(
   problems.push(...checkAllNamed(recipe, measured.placing.members, log, made));
   return { sections, problems };
 }
+
+const cordsNamed = (step: BodyStep, { cords }: Recipe): string[] =>
+  cords
+    .map(({ name }) => name.text)
+    .filter((name) => step.adds.some(({ names: [only, more] }) => !more && only?.text === name));
 
 const putInto = (log: Log, section: BodySection): Put => log.made.get(section.makes?.panel.text ?? "") ?? new Map();
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { solidOf } from "../../src/geometry/solid.ts";
 import { ropeToBuy } from "../../src/item/cord/rope-to-buy.ts";
 import type { Cord, Item } from "../../src/item/item.ts";
+import { neighboursOf } from "../../src/item/neighbours.ts";
 import { workJson } from "../../src/item/work-json.ts";
 import { workOut } from "../../src/item/work-out.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
@@ -92,11 +93,17 @@ describe("one rope up a straight sign of three planks, over a hook 8 above it, a
     expect(Object.values(item.overall).map(inches)).toEqual([12, 0.75, 14.5]);
   });
 
-  test("is drawn as closed tubes, one a stretch, each of an octagon 1/4 across: area 2 root 2 r squared", () => {
-    expect(cord.tube).toHaveLength(cord.points.length - 1);
-    const first = cord.tube[0];
-    // Through 3/4 of wood, and half a rope out of it at each end.
-    expect(first && solidOf(first).volume).toBeCloseTo(2 * Math.SQRT2 * 0.125 ** 2 * (0.75 + 0.25), 9);
+  test("is drawn as closed rods, one a stretch and one a knot, 1/4 thick: pi x 1/8 squared x 3/4 = 0.0368 in the first hole", () => {
+    expect(cord.tube).toHaveLength(cord.points.length - 1 + cord.knots);
+    const solids = cord.tube.slice(0, -cord.knots).map((rod) => solidOf(rod));
+    expect(solids[0]?.volume).toBeCloseTo(Math.PI * 0.125 ** 2 * 0.75, 3);
+    const whole = Math.PI * 0.125 ** 2 * (cord.through + cord.between + cord.hanging);
+    expect(solids.reduce((sum, solid) => sum + solid.volume, 0)).toBeGreaterThan(0.97 * whole);
+  });
+
+  test("overlaps no plank and not itself where it is drawn", () => {
+    const rods = cord.tube.map((shape, i) => ({ id: `rod ${i}`, solid: solidOf(shape) }));
+    expect(neighboursOf([...item.members, ...rods]).overlaps).toEqual([]);
   });
 });
 

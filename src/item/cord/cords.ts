@@ -9,7 +9,7 @@ import type { Cord, WorkedCut } from "../item.ts";
 import type { Placing } from "../placed.ts";
 import { legsOf } from "./hanging.ts";
 import { runOf, type Stretch, stretchesOf, type Taken, threadCord, type WayPoint } from "./thread.ts";
-import { tubeOf } from "./tube.ts";
+import { knotsOf, tubeOf } from "./tube.ts";
 
 /** Cords in the order written, not yet loaded; members that a broken rule was to carry are in `nowhere`. */
 export function cordsOf(
@@ -75,7 +75,7 @@ function cordOf(
     slack,
     length,
     weight: (length / 12) * rope.weightPerFoot,
-    tube: tubeOf(stretches, rope.diameter.valueOf()),
+    tube: [...tubeOf(stretches, rope.diameter.valueOf()), ...knotsOf(points, rope.diameter.valueOf())],
     legs: legsOf(points),
   };
 }
