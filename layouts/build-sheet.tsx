@@ -25,7 +25,11 @@ const parts = [
   ["place", "Where it stands"],
 ] as const;
 
-const partsOf = (leaf: BuildSheet) => (leaf.forms ? [["variants", "Variants"] as const, ...parts] : parts);
+/** The parts that this sheet has. */
+const partsOf = (leaf: BuildSheet) => {
+  const own = parts.filter(([id]) => id !== "panels" || leaf.panels.length > 0);
+  return leaf.forms ? [["variants", "Variants"] as const, ...own] : own;
+};
 
 export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string }): VNode => (
   <Page
@@ -97,10 +101,12 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
         ))}
       </div>
     </section>
-    <section class="sheet" aria-labelledby="panels">
-      <h2 id="panels">Panels</h2>
-      <PanelSheets of={leaf.panels} />
-    </section>
+    {leaf.panels.length > 0 ? (
+      <section class="sheet" aria-labelledby="panels">
+        <h2 id="panels">Panels</h2>
+        <PanelSheets of={leaf.panels} />
+      </section>
+    ) : null}
     <section class="sheet" aria-labelledby="steps">
       <h2 id="steps">Steps</h2>
       <Facts of={leaf.gaps} />

@@ -6,7 +6,6 @@ import { Figure } from "./figure.tsx";
 
 export const PanelSheets = ({ of }: { of: readonly PanelSheet[] }): VNode => (
   <>
-    {of.length === 0 ? <p>It has no panels: its pieces are put together where they stand.</p> : null}
     {of.map((panel) => (
       <article class="panel">
         <h3>{panel.name}</h3>
