@@ -60,8 +60,10 @@ function boxGap(e: Edge, f: Edge): number {
   return Math.hypot(apart(0), apart(1), apart(2));
 }
 
+type Segment = Pick<Edge, "a" | "b">;
+
 /** The least distance of two segments: where their lines come nearest, or else at one of the four ends. */
-function edgeGap(e: Edge, f: Edge): number {
+export function edgeGap(e: Segment, f: Segment): number {
   const [d, g, r] = [subtract(e.b, e.a), subtract(f.b, f.a), subtract(e.a, f.a)];
   const [dd, gg, dg] = [dot(d, d), dot(g, g), dot(d, g)];
   const square = dd * gg - dg * dg;
@@ -73,7 +75,7 @@ function edgeGap(e: Edge, f: Edge): number {
   return Math.min(endGap(e.a, f), endGap(e.b, f), endGap(f.a, e), endGap(f.b, e));
 }
 
-function endGap(p: Vec3, e: Edge): number {
+function endGap(p: Vec3, e: Segment): number {
   const along = subtract(e.b, e.a);
   const t = Math.min(1, Math.max(0, dot(subtract(p, e.a), along) / dot(along, along)));
   return length(subtract(p, add(e.a, times(along, t))));

@@ -20,6 +20,7 @@ import { checkHeld } from "./joins/held-together.ts";
 import { joinCuts } from "./joins/join-cuts.ts";
 import { joinsOf } from "./joins/joins.ts";
 import { pairKey } from "./joins/meetings.ts";
+import { checkWoodTaken } from "./joins/wood-taken.ts";
 import { workLoads } from "./loads.ts";
 import { neighboursOf } from "./neighbours.ts";
 import { piecesOf } from "./pieces.ts";
@@ -65,8 +66,9 @@ function workPlaced(
     return { placed, id: placed.id, cuts, shape, solid: solidOf(shape) };
   });
   const { contacts, overlaps } = neighboursOf(bodies);
-  const { joins, nowhere, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard);
   const cutsOf = new Map(bodies.map(({ id, cuts }) => [id, cuts]));
+  const { joins, nowhere, problems: joining } = joinsOf(recipe.joins, placing, contacts, yard, cutsOf);
+  const bored = checkWoodTaken(joins, placing.members, cutsOf);
   const roped = cordsOf(recipe.cords, placing, cutsOf, yard);
   const lettered = textFieldsOf(recipe.texts, placing, cutsOf);
   const holding = [...joins, ...pairsHeld(roped.cords)];
@@ -98,7 +100,7 @@ function workPlaced(
   const { loads, problems: loading } = workLoads(recipe.loads, placing, members);
 
   const problems = [
-    ...[cut.problems, carved.problems, joining, roped.problems, lettered.problems, held, clashes, coating],
+    ...[cut.problems, carved.problems, joining, bored, roped.problems, lettered.problems, held, clashes, coating],
     ...[figuring, stepping, claiming, loading],
   ].flat();
   const prose = [

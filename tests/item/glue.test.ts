@@ -33,7 +33,7 @@ joins:
       [0, 3.5, 1.5],
     ] as const;
     const contact = { a: "low", b: "high", area: 70, normal: [0, 0, 1], patch } as const;
-    return joinsOf(rules, placing ?? fail(), [contact], yard);
+    return joinsOf(rules, placing ?? fail(), [contact], yard, new Map());
   };
 
   test("is the yard's first where none is named", () => {

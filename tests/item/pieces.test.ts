@@ -21,7 +21,7 @@ const marks = (cuts: string, board?: string) =>
 
 describe("marks", () => {
   test("like boards share one: two posts 10 long are A, the rail 20 long is B, as their pieces are declared", () => {
-    const item = worked(pair("  posts: hole 1/2, centred"));
+    const item = worked(pair("  posts: hole 1/2, 2 from top, centred"));
     expect(item.pieces.map((p) => [p.mark, p.count, p.name])).toEqual([
       ["A", 2, "posts"],
       ["B", 1, "back-rail"],

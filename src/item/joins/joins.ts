@@ -1,19 +1,22 @@
 // The join rules -> every place where members meet, with what holds them there and where each fastener sits.
 import type { Vec3 } from "../../geometry/shape.ts";
-import { dot, times } from "../../geometry/vector.ts";
+import { add, dot, subtract, times } from "../../geometry/vector.ts";
 import { nearest } from "../../problems/nearest.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { JoinRule, JoinWay } from "../../recipe/recipe.ts";
+import { sameLength } from "../../units/length.ts";
 import { type Side, sides } from "../../units/side.ts";
 import type { Fastener, Yard } from "../../yard/yard.ts";
 import { blankOf } from "../frame.ts";
-import type { Contact, Driven, Join, Panel } from "../item.ts";
+import type { Contact, Driven, Join, Panel, WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { ownSideOf } from "../sides.ts";
+import { freeRow, type Standing } from "./free-row.ts";
 import { apart, pairKey, pairsOf, sharedBox } from "./meetings.ts";
-import { drivePocket } from "./pocket.ts";
+import { drivePocket, pocketSeat } from "./pocket.ts";
 import { type Seat, seatsOf } from "./seat.ts";
 import { type Drive, driveStraight } from "./straight.ts";
+import { woodTaken } from "./wood-taken.ts";
 
 type Pair = readonly [PlacedMember, PlacedMember];
 
@@ -23,6 +26,7 @@ export function joinsOf(
   placing: Placing,
   contacts: readonly Contact[],
   yard: Yard,
+  cutsOf: ReadonlyMap<string, readonly WorkedCut[]>,
 ): { joins: Join[]; nowhere: ReadonlySet<string>; problems: Problem[] } {
   const touching = new Map<string, Contact[]>();
   for (const contact of contacts) {
@@ -32,6 +36,10 @@ export function joinsOf(
   const joins: Join[] = [];
   const problems: Problem[] = [];
   const unjoined = new Set<string>();
+  const standing: Standing[] = [];
+  const held = new Map<string, { at: Problem["at"]; text: string; driven: readonly Driven[] }[]>();
+  const memberOf = new Map(placing.members.map((m) => [m.id, m]));
+  const sound = (row: readonly Driven[]) => row.every((one) => !woodTaken(one, memberOf, cutsOf));
   for (const rule of rules) {
     const a = placing.find(rule.a, undefined);
     const b = placing.find(rule.b, undefined);
@@ -54,12 +62,27 @@ export function joinsOf(
     for (const pair of places) {
       const [one, other] = pair;
       const seats = seatsOf(touching.get(pairKey(one.id, other.id)) ?? [], one.id);
+      const key = pairKey(one.id, other.id);
+      const before = held.get(key) ?? [];
       const driven: Driven[] = [];
       for (const way of ways) {
         if ("code" in way || !("fastener" in way)) continue;
-        const found = drive(way, pair, seats, placing);
+        const alone = before.length === 0 ? undefined : drive(way, pair, seats, placing, { standing: [], sound });
+        const twice = alone && before.find((b) => samePatch(b.driven, alone, touching.get(key) ?? []));
+        if (twice) {
+          const facts = { a: one.id, b: other.id, first: twice.text, line: twice.at.line };
+          problems.push(problem("joined-twice", rule.at, facts, twice.at));
+          continue;
+        }
+        const found = drive(way, pair, seats, placing, { standing, sound });
         if ("code" in found) problems.push(found);
-        else driven.push(...found);
+        else {
+          driven.push(...found);
+          standing.push(...found.map((each) => ({ driven: each, at: way.at })));
+        }
+      }
+      if (driven.length > 0) {
+        held.set(key, [...before, { at: rule.at, text: `${rule.a.text} to ${rule.b.text}`, driven }]);
       }
       const glue = ways.flatMap((way) => ("glue" in way ? [way.glue] : []))[0];
       joins.push({
@@ -111,6 +134,7 @@ function drive(
   [a, b]: Pair,
   seats: readonly Seat[],
   placing: Placing,
+  { standing, sound }: { readonly standing: readonly Standing[]; readonly sound: (row: readonly Driven[]) => boolean },
 ): readonly Driven[] | Problem {
   const side = way.way.from;
   const panel = placing.turned(a);
@@ -118,7 +142,10 @@ function drive(
   const face = side && faceOf(a, panel, side);
   if (way.fastener.kind === "pocket screw") {
     if (!face) return problem("pocket-side-missing", way.at, facts, b.at);
-    return drivePocket(way, a, b, seats, face);
+    const bored = pocketSeat(a, seats, face);
+    if (!bored) return problem("pocket-side-wrong", way.at, { ...facts, side: face.side }, b.at);
+    const at = (shift: Vec3) => drivePocket(way, a, b, bored, face, shift);
+    return freeRow(way, bored.seat, [bored.across], standing, at, sound);
   }
   // The heads stand on the face across from the patch.
   const headsAt = (seat: Seat, out: Vec3) => dot(seat.normal, out) < -0.7;
@@ -127,7 +154,22 @@ function drive(
     const could = seats.flatMap((s) => sides.filter((name) => headsAt(s, faceOf(a, panel, name).out)));
     return problem("heads-side-wrong", way.at, { ...facts, side, could: [...new Set(could)] }, b.at);
   }
-  return driveStraight(way, a, b, seat);
+  const at = (shift: Vec3) => driveStraight(way, a, b, seat, shift);
+  return freeRow(way, seat, [seat.long, seat.short], standing, at, sound);
+}
+
+/** Whether both rows go through one and the same patch of the two boards. */
+function samePatch(before: readonly Driven[], row: readonly Driven[] | Problem, contacts: readonly Contact[]): boolean {
+  if ("code" in row) return false;
+  const patches = (rows: readonly Driven[]) =>
+    contacts.filter(({ normal, patch }) =>
+      rows.some(({ head, way, through }) => {
+        const leaving = add(head, times(way, through));
+        return Math.abs(dot(normal, subtract(leaving, patch[0] ?? leaving))) < sameLength;
+      }),
+    );
+  const first = patches(before);
+  return patches(row).some((patch) => first.includes(patch));
 }
 
 /** A side of a board by its name: which of its own axes it closes, and where it looks. */

@@ -21,24 +21,33 @@ const radians = (pocketAngle * Math.PI) / 180;
  */
 const seatShare = 2 / 3;
 
-/** `side` is the face of a that the pockets are in, and `out` where that face looks. */
+export type PocketFace = { readonly side: Side; readonly own: OwnAxis; readonly out: Vec3 };
+
+/** Where the pockets of a lead into b: the patch they leave by, and the way along it that their row runs. */
+export function pocketSeat(
+  a: PlacedMember,
+  seats: readonly Seat[],
+  { out }: PocketFace,
+): { seat: Seat; across: Vec3 } | undefined {
+  const fit = seats.filter((s) => Math.abs(dot(s.normal, out)) < 0.7);
+  // Out of the end grain where it can, as pockets are bored along the board.
+  const seat = fit.find((s) => Math.abs(dot(s.normal, blankOf(a).length)) > 0.7) ?? fit[0];
+  return seat && { seat, across: forward(unit(cross(seat.normal, out))) };
+}
+
+/** `side` is the face of a that the pockets are in, and `out` where that face looks; the row is moved by `shift`. */
 export function drivePocket(
   drive: Drive,
   a: PlacedMember,
   b: PlacedMember,
-  seats: readonly Seat[],
-  face: { readonly side: Side; readonly own: OwnAxis; readonly out: Vec3 },
+  { seat, across }: { readonly seat: Seat; readonly across: Vec3 },
+  face: PocketFace,
+  shift: Vec3,
 ): readonly Driven[] | Problem {
   const { fastener, at } = drive;
   const { out } = face;
   const facts = { fastener: fastener.name, a: a.id, b: b.id, side: face.side };
-  // Out of the end grain where it can, as pockets are bored along the board.
-  const fit = seats.filter((s) => Math.abs(dot(s.normal, out)) < 0.7);
-  const seat = fit.find((s) => Math.abs(dot(s.normal, blankOf(a).length)) > 0.7) ?? fit[0];
-  if (!seat) return problem("pocket-side-wrong", at, facts, b.at);
-
   // In the patch: `across` runs along the face, `inward` from it to the other face.
-  const across = forward(unit(cross(seat.normal, out)));
   const inward = cross(across, seat.normal);
   const toward = unit(subtract(seat.normal, times(out, dot(seat.normal, out))));
   const thickness = ownEntry(ownSize(a), face.own);
@@ -61,7 +70,7 @@ export function drivePocket(
   const way = add(times(toward, Math.cos(radians)), times(out, -Math.sin(radians)));
   const driven: Driven[] = [];
   for (const spot of row) {
-    const exit = add(times(seat.normal, seat.offset), add(times(across, spot), times(inward, middle)));
+    const exit = add(add(times(seat.normal, seat.offset), shift), add(times(across, spot), times(inward, middle)));
     const wrong = checkBite(drive, a, b, { through, into, deepEnough: 0, depth: depthIn(b, exit, way) });
     if (wrong) return wrong;
     const head = add(exit, times(way, -through));

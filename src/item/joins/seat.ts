@@ -35,6 +35,22 @@ export function seatsOf(contacts: readonly Contact[], a: string): Seat[] {
     .sort((p, q) => q.area - p.area);
 }
 
+/** Inches from a point of the patch to its nearest edge; below 0 where the point lies outside. */
+export function roomAround({ patch, long, short }: Pick<Seat, "patch" | "long" | "short">, point: Vec3): number {
+  let inside = false;
+  let least = Number.POSITIVE_INFINITY;
+  patch.forEach((corner, i) => {
+    const next = patch[(i + 1) % patch.length] ?? corner;
+    const [u, v] = [dot(subtract(corner, point), long), dot(subtract(corner, point), short)];
+    const [du, dv] = [dot(subtract(next, corner), long), dot(subtract(next, corner), short)];
+    const square = du * du + dv * dv;
+    const t = square === 0 ? 0 : Math.min(1, Math.max(0, -(u * du + v * dv) / square));
+    least = Math.min(least, Math.hypot(u + t * du, v + t * dv));
+    if (v > 0 !== v + dv > 0 && u - (v / dv) * du > 0) inside = !inside;
+  });
+  return inside ? least : -least;
+}
+
 function longestSide(patch: readonly Vec3[]): Vec3 {
   const sides = patch.map((p, i) => subtract(patch[(i + 1) % patch.length] ?? p, p));
   return unit(sides.reduce((best, side) => (dot(side, side) > dot(best, best) + 1e-9 ? side : best)));

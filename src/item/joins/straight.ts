@@ -54,16 +54,25 @@ export function rowAlong(drive: Drive, a: PlacedMember, b: PlacedMember, seat: S
   return problem("fasteners-crowded", at, facts, b.at);
 }
 
+/** Least from a fastener's middle to an edge of the patch (inches). */
+export const leastFromEdge = ({ fastener }: Drive): number => leastMargin * fastener.diameter;
+
 /** The problem of a fastener that stands too near the edge beside the row, if it does. */
 export function checkEdge(drive: Drive, a: PlacedMember, b: PlacedMember, margin: number): Problem | undefined {
-  const least = leastMargin * drive.fastener.diameter;
+  const least = leastFromEdge(drive);
   if (margin >= least - 1e-9) return undefined;
   const facts = { fastener: drive.fastener.name, a: a.id, b: b.id, margin, least };
   return problem("fastener-near-edge", drive.at, facts, b.at);
 }
 
-/** Screws, nails and bolts from a's outer face, dowels half in each, in a row along the longer side of the patch. */
-export function driveStraight(drive: Drive, a: PlacedMember, b: PlacedMember, seat: Seat): readonly Driven[] | Problem {
+/** Screws, nails and bolts from a's outer face, dowels half in each, in a row along the longer side of the patch, moved by `shift`. */
+export function driveStraight(
+  drive: Drive,
+  a: PlacedMember,
+  b: PlacedMember,
+  seat: Seat,
+  shift: Vec3,
+): readonly Driven[] | Problem {
   const { fastener } = drive;
   const row = rowAlong(drive, a, b, seat, seat.long);
   if (!isRow(row)) return row;
@@ -76,7 +85,7 @@ export function driveStraight(drive: Drive, a: PlacedMember, b: PlacedMember, se
   const length = inches(fastener.length);
   const driven: Driven[] = [];
   for (const spot of row) {
-    const entry = onSeat(seat, spot, (low + high) / 2);
+    const entry = add(onSeat(seat, spot, (low + high) / 2), shift);
     const wood = depthIn(a, entry, back);
     const depth = depthIn(b, entry, way);
     const through = fastener.kind === "dowel" ? Math.min(length / 2, wood) : wood;

@@ -18,6 +18,8 @@ const acrossWords = { length: "along the board", width: "across the board", thic
 type Own = keyof typeof acrossWords;
 
 type Fastening = { fastener: string; a: string; b: string };
+/** To a sixty-fourth: where a row follows from diameters, finer figures say nothing. */
+const nearly = (length: number): number => Math.round(length * 64) / 64;
 const are = (names: readonly string[]) => (names.length === 1 ? "is" : "are");
 
 export const joiningSentences = {
@@ -127,6 +129,22 @@ export const joiningSentences = {
     found: said(f.margin),
     expected: `at least ${said(f.least)}, 1 1/2 shank diameters (common practice, no source)`,
     mend: "Use a thinner one, or let the boards meet more widely.",
+  }),
+  "fasteners-cross": (f: Fastening & { other: Fastening; apart: number; least: number }) => ({
+    says: `${f.fastener} from ${f.a} into ${f.b} meets ${f.other.fastener} from ${f.other.a} into ${f.other.b} inside the wood: ${f.apart < 1 / 64 ? "their middles cross" : `their middles come within ${said(nearly(f.apart))} of each other`}, and there is no room to move either row.`,
+    found: said(nearly(f.apart)),
+    expected: `at least ${said(nearly(f.least))} from middle to middle, half of each shank and 1/16 of wood between (common practice, no source)`,
+    mend: "Use fewer, shorter or thinner ones in one of the two joins, drive it from another side, or let the boards meet more widely.",
+  }),
+  "joined-twice": (f: { a: string; b: string; first: string; line: number }) => ({
+    says: `${f.a} and ${f.b} are already held at the same place by "${f.first}" on line ${f.line}.`,
+    mend: "Keep one of the two lines; where both fasteners are meant, write them on one line with `;` between.",
+  }),
+  "fastener-in-cut": (f: Fastening & { member: string; cut: string; lost: number; stands: number }) => ({
+    says: `${f.fastener} from ${f.a} into ${f.b} stands ${said(nearly(f.stands))} deep in ${f.member}, but a ${f.cut} takes away ${said(nearly(f.lost))} of that wood.`,
+    found: `${said(nearly(f.stands - f.lost))} of wood round it`,
+    expected: said(nearly(f.stands)),
+    mend: "Move the cut, or change the number or the side of the fasteners so that they stand clear of it.",
   }),
   "heads-side-wrong": (f: Fastening & { side: Side | undefined; could: readonly Side[] }) => ({
     says: f.side
