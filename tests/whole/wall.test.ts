@@ -104,6 +104,8 @@ const unmarked: Readonly<Record<string, string>> = {
   "yard.boards.*.lengths": "made of the names below it",
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
+  "recipe.outlines.*": "figures of the trade",
+  "recipe.outlines.*.edge": "figures of the trade",
   "recipe.panels.*.size": "made of the names above",
   "recipe.assemblies.*.size": "made of the names above",
   "recipe.finish.*": "its names are public, the rest is made of the names above",
@@ -116,7 +118,7 @@ const unmarked: Readonly<Record<string, string>> = {
 const body = {
   heading: "Zumbify the sides",
   note: "Mind the yaffle while it dries.",
-  step: "quoggle them together",
+  step: "quoggle them snuggishly",
   check: "the plinket reads true",
   caution: "the snagglet bites",
 } as const;
