@@ -1,12 +1,14 @@
 // The cuts of a board -> the places along it and across it that a tape is read for, from the low end and the low edge.
-import type { Vec2 } from "../geometry/shape.ts";
+import type { Vec2, Vec3 } from "../geometry/shape.ts";
 import type { WorkedCut } from "../item/item.ts";
 
 type Size = readonly [length: number, width: number];
 
-/** Where a sawn slope leaves the blank's own outline. */
-function slopeCorners(cut: WorkedCut & { kind: "slope" }, [length, width]: Size): readonly Vec2[] {
-  const [l, w] = cut.normal;
+/** Where a sawn slope leaves the blank's own outline, at its low face. */
+export function slopeCorners(
+  { normal: [l, w], offset }: { readonly normal: Vec3; readonly offset: number },
+  [length, width]: Size,
+): readonly Vec2[] {
   const corners: readonly Vec2[] = [
     [0, 0],
     [length, 0],
@@ -15,7 +17,7 @@ function slopeCorners(cut: WorkedCut & { kind: "slope" }, [length, width]: Size)
   ];
   return corners.flatMap((from, i): Vec2[] => {
     const to = corners[(i + 1) % 4] as Vec2;
-    const over = (p: Vec2) => l * p[0] + w * p[1] - cut.offset;
+    const over = (p: Vec2) => l * p[0] + w * p[1] - offset;
     const [a, b] = [over(from), over(to)];
     if (a > 0 === b > 0) return [];
     const part = a / (a - b);

@@ -1,8 +1,10 @@
 // A piece -> its drawing: the face with sizes from two edges, edge and end only where they say more, saw settings in words.
+
+import type { Vec2, Vec3 } from "../geometry/shape.ts";
 import type { Item, Member, Piece } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
-import { type BoardFrame, boardFrame, edgeBevels, edgeSpan, edgeView, endView } from "./board-frame.ts";
+import { type BoardFrame, blankCorner, boardFrame, edgeBevels, edgeSpan, edgeView, endView } from "./board-frame.ts";
 import { collide } from "./collision.ts";
 import { cutPlaces } from "./cut-places.ts";
 import { arrowSize, drawDimension } from "./dimensions.ts";
@@ -10,6 +12,7 @@ import { isInside } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { angleRoom, drawEndAngle, formatDegrees, isSlanted } from "./end-angle.ts";
 import { drawNotes } from "./notes.ts";
+import { outlineOffsets } from "./outline-offsets.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, onPaper, type Picture, type Placement, takePicture } from "./picture.ts";
 import { pieceNotes } from "./piece-notes.ts";
@@ -31,17 +34,32 @@ const viewGap = 6;
 /** A grain arrow is this long on paper, mm. */
 const grainLength = 14;
 
-/** Whether the lower edge shows something that the face doesn't: an end out of square to it, or a cut that isn't right through. */
-function needsEdge(member: Member, frame: BoardFrame): boolean {
+/** Whether a view shows anything but a plain rectangle. */
+function saysMore({ scene: { lines, bounds } }: Picture): boolean {
+  const isBorder = (a: Vec2, b: Vec2): boolean =>
+    [bounds.min, bounds.max].some((corner) =>
+      ([0, 1] as const).some((k) => Math.max(Math.abs(a[k] - corner[k]), Math.abs(b[k] - corner[k])) < 1e-6),
+    );
+  return lines.some(({ a, b }) => !isBorder(a, b));
+}
+
+/** Whether an end is out of square to the lower edge, or a cut isn't right through. */
+function mayNeedEdge(member: Member, frame: BoardFrame): boolean {
   const part = (from: number, to: number): boolean => from > 1e-6 || to < frame.size[2] - 1e-6;
   return (
     frame.ends.some(({ bevel }) => isSlanted(bevel)) ||
     member.cuts.some((cut) => {
       if (cut.kind === "box") return part(cut.min[2], cut.max[2]);
-      if (cut.kind === "slope") return Math.abs(cut.normal[2]) > 1e-6;
       return (cut.kind === "hole" || cut.kind === "pocket") && cut.axis === "width";
     })
   );
+}
+
+/** The view with the blank's own upper left corner at this place on paper, whatever is cut off it. */
+function placed(member: Member, size: Vec3, picture: Picture, { scale, left, top }: Placement): Placement {
+  const [low, high] = blankCorner(member, size, picture.view);
+  const { min, max } = picture.scene.bounds;
+  return { scale, left: left + (min[0] - low) * scale, top: top + (high - max[1]) * scale };
 }
 
 const plainView = (picture: Picture, placement: Placement): Mark[] => [
@@ -65,8 +83,9 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const across = cutPlaces(member.cuts, 1, [long, wide])
     .map((place) => (frame.up ? place : wide - place))
     .sort((a, b) => a - b);
+  const offsets = outlineOffsets(member, frame);
   const bevels = edgeBevels(frame);
-  const hasEdge = needsEdge(member, frame);
+  const hasEdge = mayNeedEdge(member, frame) && saysMore(takePicture([inPlace(member)], edgeView(frame)));
   const hasEnd = bevels.some(isSlanted);
   const [lowerSpan, upperSpan] = [edgeSpan(frame, 0), edgeSpan(frame, wide)];
   const spanOf = ([from, to]: readonly [number, number]): number => to - from;
@@ -93,7 +112,7 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const scale = scaleOf(ratio);
   const [width, height] = [long * scale, wide * scale];
   const start = left + (room.width - width - (hasEnd ? thick * scale : 0)) / 2;
-  const placement: Placement = { scale, left: start, top: above };
+  const placement = placed(member, frame.size, picture, { scale, left: start, top: above });
   const foot = above + height;
   const spot = (l: number, w: number): Paper => [start + l * scale, foot - w * scale];
   const grain = grainArrow(picture, placement, Math.min(grainLength, width * 0.3));
@@ -104,7 +123,7 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const side = hasEdge ? drawEdge(member, frame, { scale, left: start, top: edgeTop }, sheet.type) : [];
   const notesTop = hasEdge ? edgeTop + Math.max(thick * scale, sheet.type) + 2 : faceFoot;
   const notes = drawNotes(
-    pieceNotes(piece, frame, division),
+    pieceNotes(piece, frame, offsets, division),
     { left: edge, top: notesTop, width: sheet.width - 2 * edge },
     sheet.type,
   );
@@ -188,7 +207,7 @@ function drawEdge(member: Member, frame: BoardFrame, placement: Placement, size:
     const at: Paper = [i === 0 ? left - 1.2 : left + long * scale + 1.2, middle];
     return [{ kind: "text", at, text: formatDegrees(bevel), size, anchor: i === 0 ? "end" : "start" }];
   });
-  return [...plainView(picture, placement), ...tilts];
+  return [...plainView(picture, placed(member, frame.size, picture, placement)), ...tilts];
 }
 
 /** The right end, good face to the left, with the blade's tilt of the long edges. */
@@ -200,7 +219,10 @@ function drawEnd(member: Member, frame: BoardFrame, placement: Placement, size: 
   const tilt = isSlanted(lower) ? lower : upper;
   const v = isSlanted(lower) ? top + wide * scale - size * 0.6 : top + size * 0.6;
   const at: Paper = [left + thick * scale + 1.2, v + baseline(size)];
-  return [...plainView(picture, placement), { kind: "text", at, text: formatDegrees(tilt), size, anchor: "start" }];
+  return [
+    ...plainView(picture, placed(member, frame.size, picture, placement)),
+    { kind: "text", at, text: formatDegrees(tilt), size, anchor: "start" },
+  ];
 }
 
 /** Beside a narrow board the value stands level, right of its dimension line. */

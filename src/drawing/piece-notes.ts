@@ -4,6 +4,7 @@ import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { BoardFrame } from "./board-frame.ts";
 import type { Note } from "./notes.ts";
+import { type Offset, offsetWords } from "./outline-offsets.ts";
 import { listed, paperLength, unitWords } from "./paper-text.ts";
 import { sawWords } from "./saw-words.ts";
 
@@ -71,10 +72,15 @@ function stockWords(piece: Piece, say: (length: Length) => string): string {
   return blanks === undefined ? `from ${stock}` : stock;
 }
 
-export function pieceNotes(piece: Piece, frame: BoardFrame, division: Division): readonly Note[] {
+export function pieceNotes(
+  piece: Piece,
+  frame: BoardFrame,
+  offsets: readonly Offset[],
+  division: Division,
+): readonly Note[] {
   const say = (length: Length): string => paperLength(length, division);
   const slanted = sawWords(frame, say);
-  const blank = slanted.length === 0 ? "" : `Saw the blank ${say(piece.length)} long first. `;
+  const blank = frame.trims.length === 0 ? "" : `Saw the blank ${say(piece.length)} long first. `;
   return [
     {
       text: `${piece.count} of ${piece.mark}, ${stockWords(piece, say)}; ${say(piece.thickness)} thick. ${blank}The arrow is the grain. Sizes in ${unitWords(division)}.`,
@@ -83,6 +89,13 @@ export function pieceNotes(piece: Piece, frame: BoardFrame, division: Division):
       ? []
       : [{ text: `This is the ${piece.hand} one of a pair; the other is its mirror image.` }]),
     ...slanted.map((text): Note => ({ text })),
+    ...(offsets.length === 0
+      ? []
+      : [
+          {
+            text: `Outline: how far over the lower edge the wood reaches, by the way from the left end. ${offsetWords(offsets, say)}.`,
+          },
+        ]),
     ...cutNotes(piece, say),
   ];
 }

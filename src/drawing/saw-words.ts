@@ -2,6 +2,7 @@
 import { type SawAngles, type SecondEnd, secondEnd } from "../geometry/saw-settings.ts";
 import type { Length } from "../units/length.ts";
 import { type BoardFrame, edgeBevels, edgeSpan } from "./board-frame.ts";
+import { slopeCorners } from "./cut-places.ts";
 import { formatDegrees, isSlanted } from "./end-angle.ts";
 
 const isSquare = ({ mitre, bevel }: SawAngles): boolean => !isSlanted(mitre) && !isSlanted(bevel);
@@ -29,17 +30,26 @@ const secondWords: Readonly<Record<SecondEnd, string>> = {
   anew: "Set the saw anew for each end",
 };
 
+/** "Sawn straight from 0 along, 15/16 up to 3 3/16 along, 0 up" for a slope in the face. */
+const slopeWords = ({ slopes, size }: BoardFrame, say: (length: Length) => string): readonly string[] =>
+  slopes.flatMap((slope) => {
+    const [from, to] = [...slopeCorners(slope, [size[0], size[1]])].sort((a, b) => a[0] - b[0]);
+    if (from === undefined || to === undefined || Math.abs(slope.normal[2]) > 1e-6) return [];
+    return [`Sawn straight from ${say(from[0])} along, ${say(from[1])} up to ${say(to[0])} along, ${say(to[1])} up`];
+  });
+
 /** How the ends and edges are sawn, good side up; no row for a board that is square all round. */
 export function sawWords(frame: BoardFrame, say: (length: Length) => string): readonly string[] {
   const [left, right] = frame.ends;
   const bevels = edgeBevels(frame);
-  const edges = (["Lower", "Upper"] as const).flatMap((name, i) => {
+  const ripped = (["Lower", "Upper"] as const).flatMap((name, i) => {
     const tilt = bevels[i] as number;
     const back = tilt > 0 ? "good" : "far";
     return isSlanted(tilt)
       ? [`${name} edge ripped with the blade tilted ${formatDegrees(tilt)}, cut back at the ${back} face`]
       : [];
   });
+  const edges = [...ripped, ...slopeWords(frame, say)];
   if (isSquare(left) && isSquare(right)) return edges;
   const words = (setting: SawAngles, end: "left" | "right"): string =>
     isSquare(setting) ? "square" : `${settingWords(setting)}, ${longWords(setting, end)}`;
