@@ -6,6 +6,8 @@ import type { Item } from "../../src/item/item.ts";
 import { workOut } from "../../src/item/work-out.ts";
 import { printProblem } from "../../src/problems/print.ts";
 import type { Problem } from "../../src/problems/problem.ts";
+import { changeForms, choiceForm, sayingForm } from "../../src/recipe/choices-list.ts";
+import { onlyForm } from "../../src/recipe/choices-only.ts";
 import { claimForm } from "../../src/recipe/claims.ts";
 import { clauseForms } from "../../src/recipe/clause-forms.ts";
 import { cordForms } from "../../src/recipe/cord.ts";
@@ -17,6 +19,7 @@ import { coatForm } from "../../src/recipe/finish.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { joinForm, joinWayForms } from "../../src/recipe/joins.ts";
 import { textForms } from "../../src/recipe/lettering.ts";
+import { loadForm, soldAsForm } from "../../src/recipe/loads.ts";
 import { makesForm } from "../../src/recipe/makes.ts";
 import { strokeForms } from "../../src/recipe/outline-strokes.ts";
 import { pieceForms } from "../../src/recipe/pieces.ts";
@@ -132,6 +135,7 @@ describe("the guide as a whole", () => {
     ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...strokeForms, ...clauseForms],
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
     ...[ropeHoleForm, ...cordForms, ...textForms],
+    ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 
