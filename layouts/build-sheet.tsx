@@ -3,6 +3,7 @@ import type { VNode } from "preact";
 import type { BuildSheet } from "../src/leaves/build-sheet.ts";
 import { BoardCuts } from "./parts/board-cuts.tsx";
 import { Cautions } from "./parts/cautions.tsx";
+import { CordLists } from "./parts/cord-lists.tsx";
 import { Facts } from "./parts/facts.tsx";
 import { Figure } from "./parts/figure.tsx";
 import { FinishSchedule } from "./parts/finish-schedule.tsx";
@@ -20,6 +21,7 @@ const parts = [
   ["yard", "Yard list"],
   ["cutting", "Cutting"],
   ["panels", "Panels"],
+  ["cords", "Rope and letters"],
   ["steps", "Steps"],
   ["finish", "Sanding and finish"],
   ["place", "Where it stands"],
@@ -27,7 +29,7 @@ const parts = [
 
 /** The parts that this sheet has. */
 const partsOf = (leaf: BuildSheet) => {
-  const own = parts.filter(([id]) => id !== "panels" || leaf.panels.length > 0);
+  const own = parts.filter(([id]) => (id === "panels" ? leaf.panels.length > 0 : id !== "cords" || leaf.cords));
   return leaf.forms ? [["variants", "Variants"] as const, ...own] : own;
 };
 
@@ -105,6 +107,12 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
       <section class="sheet" aria-labelledby="panels">
         <h2 id="panels">Panels</h2>
         <PanelSheets of={leaf.panels} />
+      </section>
+    ) : null}
+    {leaf.cords ? (
+      <section class="sheet" aria-labelledby="cords">
+        <h2 id="cords">Rope and letters</h2>
+        <CordLists of={leaf.cords} />
       </section>
     ) : null}
     <section class="sheet" aria-labelledby="steps">

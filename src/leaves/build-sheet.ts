@@ -10,6 +10,7 @@ import type { Item } from "../item/item.ts";
 import { type Form, formFacts } from "../item/variants/forms.ts";
 import { hazardClasses } from "../recipe/recipe.ts";
 import type { Shop } from "../yard/yard.ts";
+import { type CordSheet, cordSheet } from "./cord-sheet.ts";
 import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition, setFractions, threeSizes } from "./edition.ts";
 import { finishName } from "./finish-name.ts";
@@ -47,6 +48,7 @@ export type BuildSheet = {
   readonly cuttingCautions: readonly CautionText[];
   readonly pieceDrawings: readonly Picture[];
   readonly panels: readonly PanelSheet[];
+  readonly cords?: CordSheet;
   /** Gaps to keep while it is stood up. */
   readonly gaps: readonly Fact[];
   readonly sections: readonly StepSection[];
@@ -64,6 +66,7 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
   const [item] = variants;
   const title = forms.length > 1 ? `${item.title}, ${item.variant.formName}` : item.title;
   const edition = binderEdition(shop.division);
+  const cords = cordSheet(item, edition);
   const bought = variants.map((one): Bought => ({ item: one, list: yardList(one, shop.kerf) })) as [
     Bought,
     ...Bought[],
@@ -91,6 +94,7 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
     cuttingCautions: cautionsFor(cuttingOperations(item)),
     pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division, phoneSheet))),
     panels: panelsSheet(item, shop.division, edition.length),
+    ...(cords ? { cords } : {}),
     gaps: looseGaps(item, edition.length),
     sections: stepsSheet(item, edition),
     finish: finishSheet(variants, edition),
