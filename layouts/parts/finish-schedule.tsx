@@ -13,6 +13,7 @@ export const FinishSchedule = ({ of }: { of: FinishSheet }): VNode => (
         <h3>{scheme.name}</h3>
         {scheme.unfinished ? <Unfinished of={scheme.unfinished} /> : null}
         {scheme.table ? <DataTable of={scheme.table} /> : null}
+        {scheme.bare ? <p>{scheme.bare}</p> : null}
         {scheme.methods.map((method) => (
           <p>{method}</p>
         ))}

@@ -96,12 +96,14 @@ export function openAreas(
   return areas;
 }
 
-/** The variant with this scheme. Gallons are for all its coats, at the finish's own coverage. */
+/** The variant with this scheme; `areas` has every member. Gallons are for all its coats, at the finish's own coverage. */
 export function variantOf(scheme: Scheme, chosen: Chosen, areas: ReadonlyMap<string, number>): Variant {
+  const coated = new Set(scheme.coated.flatMap(({ members }) => members));
   const { slug, name, standard, values, form, formName } = chosen;
   return {
     ...{ slug, name, standard, values, form, formName },
     unfinished: scheme.coated.length === 0,
+    bare: [...areas.keys()].filter((id) => !coated.has(id)),
     finish: scheme.coated.map(({ finish, coats, members }) => {
       const area = members.reduce((sum, id) => sum + (areas.get(id) ?? 0), 0);
       return { finish, coats, members, area, gallons: (squareFeet(area) * coats) / finish.coverage };

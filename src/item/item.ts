@@ -312,6 +312,8 @@ export type Variant = {
   readonly formName: string;
   /** No finish at all: the notice for unfinished goods is due. */
   readonly unfinished: boolean;
+  /** Members that get no coat, in their order; all of them where there is no finish. */
+  readonly bare: readonly string[];
   /** What is coated with what: square inches and members by finish, in order of coating. */
   readonly finish: readonly {
     readonly finish: Finish;

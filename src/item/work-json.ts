@@ -103,6 +103,7 @@ export const workJson = (item: Item) => ({
     area: plain(area),
     gallons: plain(gallons),
   })),
+  bare: item.variant.bare,
   steps: item.sections.flatMap((section) =>
     section.steps.map((step) => ({
       number: step.number,

@@ -35,6 +35,7 @@ export function careCardLeaf(item: StoreItem, variant: StoreVariant, shop: Store
       { name: "High", value: edition.length(height) },
       { name: "Wood", value: item.woods.join("; ") },
       { name: "Finish", value: variant.unfinished ? "none" : variant.coats.map((coat) => coat.words).join("; ") },
+      ...(variant.bare === undefined ? [] : [{ name: "Left bare", value: variant.bare }]),
     ],
     ...(variant.unfinished ? { unfinished: unfinishedNotice } : {}),
     care: [...new Set([...variant.coats.map((coat) => coat.care), shop.careNote])].filter((line) => line.trim() !== ""),

@@ -4,7 +4,7 @@ import { finishingOperations } from "../findings/operations.ts";
 import type { Item, Variant } from "../item/item.ts";
 import type { Edition } from "./edition.ts";
 import type { CautionText, Notice, Table } from "./leaf.ts";
-import { unfinishedNotice } from "./unfinished.ts";
+import { isPartlyBare, unfinishedNotice } from "./unfinished.ts";
 import { fluidOunces } from "./yard-sheet.ts";
 
 export type FinishSheet = {
@@ -13,6 +13,8 @@ export type FinishSheet = {
     readonly table?: Table;
     readonly methods: readonly string[];
     readonly unfinished?: Notice;
+    /** "Left bare: all B, 2 of 4 C." */
+    readonly bare?: string;
   }[];
   readonly cautions: readonly CautionText[];
 };
@@ -23,6 +25,7 @@ export const finishSheet = (variants: readonly Item[], edition: Edition): Finish
     ...(item.variant.finish.length === 0 ? {} : { table: coatsTable(item, edition) }),
     methods: [...new Set(item.variant.finish.map(({ finish }) => `${capital(finish.name)}: ${finish.method}`))],
     ...(item.variant.unfinished ? { unfinished: unfinishedNotice } : {}),
+    ...(isPartlyBare(item.variant) ? { bare: `Left bare: ${marksOf(item, item.variant.bare)}.` } : {}),
   })),
   cautions: cautionsFor(finishingOperations(variants)),
 });
@@ -42,11 +45,14 @@ const coatsTable = (item: Item, edition: Edition): Table => ({
 });
 
 /** "everything", or the marks and how many of each. */
-function coatedText(item: Item, coat: Variant["finish"][number]): string {
-  if (coat.members.length === item.members.length) return "everything";
-  const coated = new Set(coat.members);
+const coatedText = (item: Item, { members }: Variant["finish"][number]): string =>
+  members.length === item.members.length ? "everything" : marksOf(item, members);
+
+/** "all A, 2 of 4 B". */
+function marksOf(item: Item, members: readonly string[]): string {
+  const meant = new Set(members);
   return item.pieces
-    .map((piece) => ({ piece, count: piece.members.filter((id) => coated.has(id)).length }))
+    .map((piece) => ({ piece, count: piece.members.filter((id) => meant.has(id)).length }))
     .filter(({ count }) => count > 0)
     .map(({ piece, count }) =>
       count === piece.count ? `all ${piece.mark}` : `${count} of ${piece.count} ${piece.mark}`,

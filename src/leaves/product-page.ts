@@ -38,7 +38,7 @@ export type ProductPage = {
 type Finish = {
   readonly name: string;
   readonly standard: boolean;
-  /** "two coats of white water-based paint", each on its own line. */
+  /** "two coats of white water-based paint", each on its own line; then "left bare: part of it", where that is so. */
   readonly coats: readonly string[];
   readonly picture: Picture;
   readonly unfinished?: Notice;
@@ -82,7 +82,10 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
 const finishOf = (item: StoreItem, variant: StoreVariant, standard: boolean): Finish => ({
   name: variant.name,
   standard,
-  coats: variant.coats.map(({ words, coats }) => `${coats === 1 ? "one coat" : `${coats} coats`} of ${words}`),
+  coats: [
+    ...variant.coats.map(({ words, coats }) => `${coats === 1 ? "one coat" : `${coats} coats`} of ${words}`),
+    ...(variant.bare === undefined ? [] : [`left bare: ${variant.bare}`]),
+  ],
   picture: pictureOf(variant.view),
   ...(variant.unfinished ? { unfinished: unfinishedNotice } : {}),
   care: { path: careCardPath(item.slug, variant.slug), text: `Care card: ${variant.name}` },
@@ -95,7 +98,7 @@ function overTime(item: StoreItem, length: (inches: StoreItem["overall"]["width"
       : [
           `Wood swells when it is wet and shrinks when it is dry. Its widest board, ${length(item.swell.width)}, changes by about ${smallChange(item.swell.change)} over a year outdoors; the gaps close and open by as much.`,
         ];
-  const bare = item.variants.some((variant) => variant.unfinished)
+  const bare = item.variants.some((variant) => variant.unfinished || variant.bare !== undefined)
     ? ["Bare wood in the open turns silver grey, sooner on the side that gets the sun and the rain."]
     : [];
   return [...swelling, ...bare];

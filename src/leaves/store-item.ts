@@ -12,6 +12,7 @@ import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { Shop } from "../yard/yard.ts";
 import { finishName } from "./finish-name.ts";
+import { bareWords } from "./unfinished.ts";
 import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 
 /** The shop as it shows itself: no wage, no notes. */
@@ -32,6 +33,8 @@ export type StoreVariant = {
   /** The finish alone: the store shows the other choices in a table. */
   readonly name: string;
   readonly unfinished: boolean;
+  /** What is left bare though the rest is coated, in public words. */
+  readonly bare?: string;
   readonly coats: readonly StoreCoat[];
   readonly weight: number;
   readonly view: Drawing;
@@ -109,16 +112,20 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
   };
 }
 
-const storeVariant = (item: Item): StoreVariant => ({
-  slug: item.variant.slug,
-  name: finishName(item.variant),
-  unfinished: item.variant.unfinished,
-  coats: item.variant.finish.map(({ finish, coats }) => ({
-    words: finish.words,
-    colour: finish.colour,
-    coats,
-    care: finish.care,
-  })),
-  weight: item.weight,
-  view: drawCoatedView(item),
-});
+function storeVariant(item: Item): StoreVariant {
+  const bare = bareWords(item);
+  return {
+    slug: item.variant.slug,
+    name: finishName(item.variant),
+    unfinished: item.variant.unfinished,
+    ...(bare === undefined ? {} : { bare }),
+    coats: item.variant.finish.map(({ finish, coats }) => ({
+      words: finish.words,
+      colour: finish.colour,
+      coats,
+      care: finish.care,
+    })),
+    weight: item.weight,
+    view: drawCoatedView(item),
+  };
+}

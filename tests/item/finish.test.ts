@@ -40,6 +40,12 @@ describe("coats", () => {
     expect(memberOf(item, "high").coats).toMatchObject([{ coats: 1, finish: { name: "white" } }]);
   });
 
+  test("what no coat names is left bare: two of the three", () => {
+    const item = worked(pile("finish:\n  lid: 2 coats oil on high"));
+    expect(item.variant).toMatchObject({ unfinished: false, bare: ["low", "middling"] });
+    expect(worked(pile("finish:\n  two: 1 coat white on high; 2 coats oil on the rest")).variant.bare).toEqual([]);
+  });
+
   test("a member in two lines, a rest of nothing, and a finish the yard doesn't know are told", () => {
     expect(told(pile("finish:\n  two: 1 coat white on high and low; 2 coats oil on low"))).toEqual([
       'coated-twice 14: "two" coats low in two places.',

@@ -99,6 +99,7 @@ const variantOf = (item: Item, slug: string, finishes: Variant["finish"]): Item 
     form: "",
     formName: "",
     unfinished: finishes.length === 0,
+    bare: item.members.map(({ id }) => id).filter((id) => !finishes.some(({ members }) => members.includes(id))),
     finish: finishes,
   },
 });
