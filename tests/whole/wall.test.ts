@@ -108,6 +108,8 @@ const unmarked: Readonly<Record<string, string>> = {
   "recipe.outlines.*.edge": "figures of the trade",
   "recipe.panels.*.size": "made of the names above",
   "recipe.assemblies.*.size": "made of the names above",
+  "recipe.choices.*": "its names and its values are public, what they change is made of the names above",
+  "recipe.loads.*": "its names are public, the rest is made of the names above",
   "recipe.finish.*": "its names are public, the rest is made of the names above",
   "recipe.joins.*": "made of the names above",
   "recipe.cuts.*": "made of the names above",
@@ -157,6 +159,12 @@ text:
 finish:
   bare: none
   coated: 1 coat varnaquish on all
+choices:
+  height-of-it:
+    low: as written
+    tall: zedsize 2, height 14
+loads:
+  coats: 2 of 4 lb, on ozpanel vexlevel 2
 ---
 A rail of four boards, {width} wide.
 
