@@ -1,4 +1,4 @@
-// An item -> the view that tells a buyer how big it is: width, depth and height, in inches and millimetres; no other size.
+// An item -> the view that tells a buyer how big it is: width, depth and height, in inches and millimetres, and a rule.
 import type { Vec3 } from "../geometry/shape.ts";
 import type { Item } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
@@ -8,7 +8,8 @@ import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { extentOf } from "./extent.ts";
 import { withFractions } from "./paper-text.ts";
-import { type Placement, spotOnPaper } from "./picture.ts";
+import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
+import { drawRule } from "./scale-rule.ts";
 import { pictorialPen, type Sheet, storeSheet } from "./sheet.ts";
 import { drawStanding, standIn } from "./standing-view.ts";
 import { textWidth } from "./text-width.ts";
@@ -49,17 +50,22 @@ export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = 
   const usual = edge + off + sheet.type + 2;
   const start: Margins = { left: usual, right: usual, top: edge, bottom: usual };
   const once = layOut(item, [first, second], sheet, start);
-  const { marks, placement, bottom } = layOut(item, [first, second], sheet, widened(start, once.marks, sheet));
+  const { marks, picture, placement, bottom } = layOut(item, [first, second], sheet, widened(start, once.marks, sheet));
   const both = (length: Length): string => `${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`;
+  const room = { left: edge, top: bottom + 3, most: sheet.width * 0.4 };
+  const ruleWords = (length: number): string => `a rule, ${both(length)} long`;
+  const rule = drawRule(picture, placement, room, ruleWords, sheet.type);
+  const beside = rule === undefined ? "" : ` Under it, to the same scale, lies ${ruleWords(rule.inches)}.`;
+  const all = [...marks, ...(rule?.marks ?? [])];
   return {
     id: `${item.slug}-measured-${sheet.name}`,
     title: `${item.title}: how big it is`,
-    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.`,
+    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.${beside}`,
     width: sheet.width,
-    height: bottom + edge,
+    height: extentOf(all).bottom + edge,
     scale: placement.scale,
     pen: pictorialPen(sheet),
-    marks,
+    marks: all,
   };
 }
 
@@ -79,7 +85,12 @@ function layOut(
   [first, second]: readonly [Division, Division],
   sheet: Sheet,
   margins: Margins,
-): { readonly marks: readonly Mark[]; readonly placement: Placement; readonly bottom: number } {
+): {
+  readonly marks: readonly Mark[];
+  readonly picture: Picture;
+  readonly placement: Placement;
+  readonly bottom: number;
+} {
   const { width, depth, height } = item.overall;
   const [x, y, z] = [inches(width), inches(depth), inches(height)];
   const { picture, placement } = standIn(item, {
@@ -99,5 +110,5 @@ function layOut(
     ...size([x, 0, 0], [x, y, 0], "below right", depth),
     ...size([0, 0, 0], [0, 0, z], "left", height),
   ];
-  return { marks, placement, bottom: extentOf(marks).bottom };
+  return { marks, picture, placement, bottom: extentOf(marks).bottom };
 }

@@ -56,8 +56,8 @@ test("corral face: six rails of 1 11/16 from 3 to 26, gap (23 - 10 1/8) / 5 = 2.
 test("corral face: the diagonal is the root of 30 x 30 + 26 x 26 = 39.699, printed 39 11/16; the block 2.575 is printed 2 9/16 and said to be rounded", () => {
   const words = wordsOn(drawPanel(corral, panelOf(corral, "face"), sixteenths));
   expect(words).toContain("Corner to corner, both ways: 39 11/16");
-  expect(words).toContain("block 2 9/16");
-  expect(words).toContain("2 9/16 (rounded");
+  expect(words).toContain("block 2 9/16 full");
+  expect(words).toContain("2 9/16 full (rounded");
 });
 
 test("corral face in whole millimetres: 3 in is 76, 30 in is 762, 2.575 in is 65", () => {
