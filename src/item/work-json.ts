@@ -2,11 +2,20 @@
 import { inches, type Length } from "../units/length.ts";
 import { ropeToBuy } from "./cord/rope-to-buy.ts";
 import { vecOf } from "./frame.ts";
-import type { Cord, Item, Piece, TextField } from "./item.ts";
+import type { Blank, Cord, Item, Piece, TextField } from "./item.ts";
 
 /** Twelve decimals of what came out of a sum of doubles, so that the last bit of one doesn't show; 0 has no sign. */
 const plain = (value: number): number => Number(value.toFixed(12)) + 0;
 const length = (value: Length): number => plain(inches(value));
+
+const blankJson = (blank: Blank) => ({
+  board: blank.board.name,
+  count: blank.count,
+  length: length(blank.length),
+  width: length(blank.width),
+  thickness: length(blank.thickness),
+  grain: blank.grain,
+});
 
 const pieceJson = (piece: Piece) => ({
   mark: piece.mark,
@@ -19,6 +28,8 @@ const pieceJson = (piece: Piece) => ({
   edges: piece.edges.map(length),
   ends: piece.ends.map(({ mitre, bevel }) => ({ mitre: plain(mitre), bevel: plain(bevel) })),
   volume: plain(piece.volume),
+  ...(piece.outline === undefined ? {} : { outline: piece.outline }),
+  ...(piece.blanks ? { blanks: piece.blanks.map(blankJson) } : {}),
 });
 
 const cordJson = (cord: Cord) => ({
