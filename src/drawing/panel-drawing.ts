@@ -12,7 +12,7 @@ import { drawLeans, leansOf } from "./lean-angle.ts";
 import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, spacedRows } from "./panel-space.ts";
 import { type PanelTapes, panelTapes, type Tape } from "./panel-tapes.ts";
-import { idPart, listed, paperLength, timesWords, unitWords } from "./paper-text.ts";
+import { idPart, listed, paperGap, paperLength, timesWords, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
@@ -72,7 +72,14 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const signs = driven.map((one) =>
     drawSign(signOf(one, view), spotOnPaper(picture, placement, one.head), spotOnPaper(picture, placement, one.tip)),
   );
-  const blocks = drawBlocks(item, panel, { ...placement, foot }, diagonals, say, sheet.type);
+  const blocks = drawBlocks(
+    item,
+    panel,
+    { ...placement, foot },
+    diagonals,
+    (gap) => paperGap(gap, division),
+    sheet.type,
+  );
   const wood = [...drawLines(picture, placement, () => "visible", ["visible"])];
   const borders = wood.flatMap((mark) =>
     mark.kind === "lines" ? mark.chains.flatMap((chain) => chain.slice(1).map((to, i) => [chain[i] as Paper, to])) : [],
@@ -142,7 +149,7 @@ function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], divisio
   const leans = leanWords(panel, members);
   const gaps = spacedRows(item, panel).map(({ group, gap }): Note => {
     const rounded = isRounded(gap, division) ? " (rounded: the sizes along the edge are what counts)" : "";
-    return { text: `Spacer block between ${group}: ${paperLength(gap, division)}${rounded}` };
+    return { text: `Spacer block between ${group}: ${paperGap(gap, division)}${rounded}` };
   });
   return [
     {

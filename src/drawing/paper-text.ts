@@ -1,6 +1,6 @@
 // Lengths and counts -> the words a drawing carries: fractions with the fraction slash, lists, plurals, identifiers.
 import type { Division } from "../units/division.ts";
-import { formatLength } from "../units/format-length.ts";
+import { formatLength, fullOrScant } from "../units/format-length.ts";
 import type { Length } from "../units/length.ts";
 
 /** Sets 9/16 with U+2044, which the font turns into a real fraction. */
@@ -8,6 +8,10 @@ export const withFractions = (text: string): string => text.replaceAll(/(\d+)\/(
 
 export const paperLength = (length: Length, division: Division): string =>
   withFractions(formatLength(length, division));
+
+/** The same for a spacer block: `1/4 scant`, `1/4 full` where what is printed is a little more or less than the gap. */
+export const paperGap = (gap: Length, division: Division): string =>
+  `${paperLength(gap, division)}${fullOrScant(gap, division)}`;
 
 /** "inches", "millimetres": said once a drawing. */
 export const unitWords = (division: Division): string => (division.unit === "in" ? "inches" : "millimetres");

@@ -17,7 +17,10 @@ export function figureOf(sum: Sum, within: Within, measured: Measured): Figure |
   if (!isBodily(sum, measured)) {
     const worked = measured.placing.work(sum, within);
     if ("code" in worked) return worked;
-    if (worked.kind === "length") return { kind: "length", value: worked.value };
+    if (worked.kind === "length") {
+      const gap = sum.kind === "measure" && sum.measure === "gap" ? ({ gap: true } as const) : {};
+      return { kind: "length", value: worked.value, ...gap };
+    }
     const value = inches(worked.value);
     return worked.kind === "angle" ? { kind: "angle", degrees: value } : { kind: "number", value };
   }

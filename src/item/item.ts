@@ -266,7 +266,8 @@ export type TextField = {
 
 /** A worked-out figure: what it is and its value; printed later in the units of the edition. */
 export type Figure =
-  | { readonly kind: "length"; readonly value: Length }
+  /** `gap`: asked for as the gap of a row, so a spacer block is cut to it. */
+  | { readonly kind: "length"; readonly value: Length; readonly gap?: true }
   | { readonly kind: "angle"; readonly degrees: number }
   | { readonly kind: "weight"; readonly pounds: number }
   | { readonly kind: "area"; readonly squareInches: number }

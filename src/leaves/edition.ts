@@ -2,12 +2,14 @@
 import type { Figure } from "../item/item.ts";
 import { formatArea, formatAreaMetric } from "../units/area.ts";
 import type { Division } from "../units/division.ts";
-import { formatBoth, formatLength, formatWithUnit } from "../units/format-length.ts";
+import { formatBoth, formatLength, formatWithUnit, fullOrScant } from "../units/format-length.ts";
 import type { Length } from "../units/length.ts";
 import { formatPounds, formatPoundsAndKilograms } from "../units/mass.ts";
 
 export type Edition = {
   readonly length: (length: Length) => string;
+  /** A gap as a block is cut to it: `1/4 in`, or `1/4 scant` in the words of the trade, which leave the inches out; the buyer is told the length alone. */
+  readonly gap: (length: Length) => string;
   readonly weight: (pounds: number) => string;
   readonly area: (squareInches: number) => string;
   readonly figure: (figure: Figure) => string;
@@ -22,28 +24,39 @@ export const setFractions = (text: string): string =>
 
 /** For the bench: lengths to the maker's division. */
 export function binderEdition(division: Division): BinderEdition {
+  const length = (of: Length) => setFractions(formatWithUnit(of, division));
   return {
     bare: (length) => setFractions(formatLength(length, division)),
-    ...edition((length) => setFractions(formatWithUnit(length, division)), formatPounds, formatArea),
+    ...edition(length, (of) => gapWords(of, division), formatPounds, formatArea),
   };
 }
 
-/** For the buyer: both systems, each from the model. */
-export const storeEdition = (division: Division): Edition =>
-  edition(
-    (length) => setFractions(formatBoth(length, division)),
-    formatPoundsAndKilograms,
-    (area) => `${formatArea(area)} (${formatAreaMetric(area)})`,
-  );
+function gapWords(gap: Length, division: Division): string {
+  const word = fullOrScant(gap, division);
+  const bare = word !== "" && division.unit === "in";
+  return setFractions(`${bare ? formatLength(gap, division) : formatWithUnit(gap, division)}${word}`);
+}
 
-const edition = (length: Edition["length"], weight: Edition["weight"], area: Edition["area"]): Edition => ({
+/** For the buyer: both systems, each from the model. */
+export function storeEdition(division: Division): Edition {
+  const length = (of: Length) => setFractions(formatBoth(of, division));
+  return edition(length, length, formatPoundsAndKilograms, (area) => `${formatArea(area)} (${formatAreaMetric(area)})`);
+}
+
+const edition = (
+  length: Edition["length"],
+  gap: Edition["gap"],
+  weight: Edition["weight"],
+  area: Edition["area"],
+): Edition => ({
   length,
+  gap,
   weight,
   area,
   figure: (figure) => {
     switch (figure.kind) {
       case "length":
-        return length(figure.value);
+        return figure.gap ? gap(figure.value) : length(figure.value);
       case "weight":
         return weight(figure.pounds);
       case "area":

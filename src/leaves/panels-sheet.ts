@@ -5,6 +5,7 @@ import { binderSheet } from "../drawing/sheet.ts";
 import type { Item, Panel } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import { inches, type Length } from "../units/length.ts";
+import type { Edition } from "./edition.ts";
 import type { Fact, Picture } from "./leaf.ts";
 import { pictureOn } from "./picture.ts";
 
@@ -16,7 +17,11 @@ export type PanelSheet = {
   readonly facts: readonly Fact[];
 };
 
-export const panelsSheet = (item: Item, division: Division, length: (inches: Length) => string): PanelSheet[] =>
+export const panelsSheet = (
+  item: Item,
+  division: Division,
+  { length, gap }: Pick<Edition, "length" | "gap">,
+): PanelSheet[] =>
   differentPanels(item).map((drawn) => ({
     name: drawn.mirrored ? `${drawn.kind}, mirrored` : drawn.kind,
     times: `Make ${item.panels.filter((one) => one.kind === drawn.kind && one.mirrored === drawn.mirrored).length}.`,
@@ -24,7 +29,7 @@ export const panelsSheet = (item: Item, division: Division, length: (inches: Len
     facts: [
       { name: "Over all", value: `${length(drawn.width)} wide, ${length(drawn.height)} high` },
       { name: "Corner to corner, both ways", value: length(diagonalOf(drawn)) },
-      ...spacedRows(item, drawn).map((gap) => gapFact("Spacer block", gap, length)),
+      ...spacedRows(item, drawn).map((row) => gapFact("Spacer block", row, gap)),
     ],
   }));
 

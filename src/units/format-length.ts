@@ -1,6 +1,6 @@
 // Lengths -> what a reader sees: 17 9/16, 17 9/16", 446 mm, 17 9/16 in (446 mm).
 import type { Division } from "./division.ts";
-import { type Exact, exact, isExact, type Length, sameLength } from "./length.ts";
+import { type Exact, exact, inches, isExact, type Length, sameLength } from "./length.ts";
 
 /** Divisions in one inch. */
 const perInch = (division: Division): Exact => (division.unit === "in" ? exact(division.per) : exact(254, 10));
@@ -27,6 +27,15 @@ export function asPrinted(length: Length, division: Division): Exact {
 export function isRounded(length: Length, division: Division): boolean {
   const printed = asPrinted(length, division);
   return isExact(length) ? !printed.equals(length) : Math.abs(printed.valueOf() - length) > sameLength;
+}
+
+/**
+ * The trade's word for what is lost in the printing: ` full` where the length is a little more than what is printed, ` scant`
+ * where it is a little less, nothing where it is just that.
+ */
+export function fullOrScant(length: Length, division: Division): "" | " full" | " scant" {
+  if (!isRounded(length, division)) return "";
+  return inches(length) > inches(asPrinted(length, division)) ? " full" : " scant";
 }
 
 /** Nearest, carried to the next whole inch, reduced, without a unit: `17 9/16`, `18`, `-3/8`, `446`. */

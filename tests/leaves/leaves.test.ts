@@ -53,9 +53,9 @@ describe("leaves", () => {
     expect(face?.facts.find(({ name }) => name.startsWith("Corner"))?.value).toBe("39\u00a011\u204416 in");
   });
 
-  it("the spacer between face rails is (23 - 6 x 1 11/16) / 5 = 2.575, printed 2 9/16", () => {
+  it("the spacer between face rails is (23 - 6 x 1 11/16) / 5 = 2.575, printed 2 9/16 full", () => {
     const face = sheet.panels.find((panel) => panel.name === "face");
-    expect(face?.facts.find(({ name }) => name.startsWith("Spacer"))?.value).toBe("2\u00a09\u204416 in");
+    expect(face?.facts.find(({ name }) => name.startsWith("Spacer"))?.value).toBe("2\u00a09\u204416 full");
   });
 
   it("bare wood says so in three places: build sheet, product page, care card", () => {

@@ -16,6 +16,13 @@ describe("prose", () => {
     expect(storeEdition({ unit: "in", per: 16 }).figure(clear)).toBe("2\u00a011\u204416 in (68 mm)");
   });
 
+  it("a gap of 7/32 is 1/4 scant where a block is cut to it; the buyer reads the length alone", () => {
+    const gap: Figure = { kind: "length", value: exact(7, 32), gap: true };
+    expect(proseText(prose("a ⟦0⟧ block", [gap]), print)).toBe("a 1\u20444 scant block");
+    expect(storeEdition({ unit: "in", per: 16 }).figure(gap)).toBe("1\u20444 in (6 mm)");
+    expect(print({ kind: "length", value: exact(7, 32) })).toBe("1\u20444 in");
+  });
+
   it("every kind of figure is printed", () => {
     const figures: Figure[] = [
       { kind: "angle", degrees: 14 },

@@ -1,6 +1,13 @@
 // Lengths as a reader sees them.
 import { describe, expect, test } from "vitest";
-import { asPrinted, formatBoth, formatLength, formatMarked, isRounded } from "../../src/units/format-length.ts";
+import {
+  asPrinted,
+  formatBoth,
+  formatLength,
+  formatMarked,
+  fullOrScant,
+  isRounded,
+} from "../../src/units/format-length.ts";
 import { exact } from "../../src/units/length.ts";
 
 const sixteenths = { unit: "in", per: 16 } as const;
@@ -21,6 +28,22 @@ describe("to the nearest sixteenth", () => {
   test("a double a hair under half a sixteenth goes up as its exact twin does", () => {
     expect(formatLength(1 / 32 - 1e-12, sixteenths)).toBe("1/16");
     expect(formatLength(11.9999, sixteenths)).toBe("12");
+  });
+});
+
+describe("what is lost in the printing", () => {
+  test.each([
+    ["7/32", "1/4 scant"], // 3 1/2 sixteenths go up to 4: a thirty-second less than is printed
+    ["5/24", "3/16 full"], // 3 1/3 sixteenths go down to 3
+    ["1/4", "1/4"],
+  ])("%s in at sixteenths is %s", (length, text) =>
+    expect(`${formatLength(exact(length), sixteenths)}${fullOrScant(exact(length), sixteenths)}`).toBe(text),
+  );
+
+  test("7/32 in is 5.556 mm, 6 scant; a double within 1e-9 of a sixteenth is just that", () => {
+    expect(fullOrScant(exact(7, 32), mm)).toBe(" scant");
+    expect(fullOrScant(0.25 + 1e-12, sixteenths)).toBe("");
+    expect(fullOrScant(0.26, sixteenths)).toBe(" full");
   });
 });
 
