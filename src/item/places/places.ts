@@ -196,9 +196,10 @@ export class Places {
     if (space.kind !== "item") return this.ownBox(space, axis).hi;
     const name = overallAlong(axis);
     const extent = overallOf(this.recipe, name);
-    if (extent.kind !== "fit") return this.length(extent, { space, axis: undefined, set: 0 });
-    const words = `the ${name}, which is to fit`;
-    return this.answers.ask({ key: `far ${axis}`, words, at: extent.at }, () => this.bodily(space, axis).hi);
+    const words = extent.kind === "fit" ? `the ${name}, which is to fit` : `the ${name}`;
+    return this.answers.ask({ key: `far ${axis}`, words, at: extent.at }, () =>
+      extent.kind === "fit" ? this.bodily(space, axis).hi : this.length(extent, { space, axis: undefined, set: 0 }),
+    );
   }
 
   /** The thickness of a panel's boards from its good side to its back; a pane or a hinge on it doesn't count. */

@@ -22,7 +22,10 @@ const whatWords = { lo: "its near side", hi: "its far side", mid: "its middle", 
 
 export const itemSentences = {
   circle: (f: { circle: readonly string[] }) => ({
-    says: `these wait for each other: ${f.circle.join(", which needs ")}, and so round again.`,
+    says:
+      f.circle.length === 1
+        ? `${f.circle[0]} waits for itself.`
+        : `these wait for each other: ${f.circle.join(", which needs ")}, and so round again.`,
     mend: "Settle one of them by a size or by something that doesn't depend on the others.",
   }),
   "size-needs-place": () => ({
