@@ -11,6 +11,7 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["work", async () => (await import("./handles/work.ts")).work],
   ["new", async () => (await import("./handles/new.ts")).newRecipe],
   ["migrate", async () => (await import("./handles/migrate.ts")).migrate],
+  ["cut", async () => (await import("./handles/cut.ts")).cut],
   ["lines", async () => (await import("./handles/lines.ts")).lines],
 ]);
 
@@ -22,6 +23,7 @@ shopleaf problems FILE|DIR… [--content DIR]
                                        problems only, each at its line
 shopleaf work     RECIPE [--variant SLUG] [--content DIR]
                                        the worked-out item as JSON
+shopleaf cut      PROBLEM.json           a cutting plan with its proof
 shopleaf lines    MODEL.json --view front|top|right|iso|general
                                        the visible lines of a model, in its own units
 shopleaf new      NAME [--kind KIND] [--content DIR]

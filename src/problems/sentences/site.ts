@@ -52,6 +52,11 @@ export const siteSentences = {
     found: f.fault,
     mend: "Mend the model there.",
   }),
+  "cut-fault": (f: { fault: string }) => ({
+    says: `In this cutting problem, ${f.fault}.`,
+    found: f.fault,
+    mend: "Mend the problem there.",
+  }),
   "same-slug": (f: { slug: string; other: string }) => ({
     says: `Two recipes would have the same address "${f.slug}": this one and ${f.other}.`,
     found: f.slug,

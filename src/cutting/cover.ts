@@ -1,0 +1,79 @@
+// Stocks, fillings and demand -> the cheapest plan that the work budget finds, and a bound that no plan can be below.
+import { searchBoardCounts } from "./board-counts.ts";
+import { converge } from "./columns.ts";
+import { dive } from "./dive.ts";
+import type { Filler } from "./fill.ts";
+import { finish } from "./finish.ts";
+import { greedyPlan } from "./greedy.ts";
+import { Incumbent } from "./incumbent.ts";
+import type { Stock } from "./job.ts";
+import { Master } from "./master.ts";
+import type { Used } from "./plan.ts";
+import { scaleFor } from "./pricing.ts";
+
+/** Whole costs. `plan` is undefined where the boards there are can't hold all pieces, as far as the search could tell. */
+export type Covered = { readonly plan?: readonly Used[]; readonly cost: number; readonly bound: number };
+
+/** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
+const usual = { dives: 6, patterns: 20_000, steps: 2_000_000, iterations: 60_000, nodes: 300 };
+
+/** `sizes`: how much of a board a piece of each kind takes, for first plans. `demand`: of each kind, then 0 for each sort of strip. */
+export function cover(
+  stocks: readonly Stock[],
+  fillers: readonly Filler[],
+  sizes: Float64Array,
+  demand: Int32Array,
+  effort: number,
+): Covered {
+  const incumbent = new Incumbent(
+    stocks,
+    demand.reduce((sum, count) => sum + count, 0),
+  );
+  const scale = scaleFor(stocks);
+  const largest = Math.max(...sizes);
+  for (const favour of [1, 1.15, 1.02]) {
+    const profits = sizes.map((size) => Math.max(1, Math.round(1e6 * (size / largest) ** favour)));
+    incumbent.keep(greedyPlan(stocks, fillers, profits, demand.subarray(0, sizes.length), incumbent.ranges()));
+  }
+  const answer = (): Covered => {
+    const { plan, cost, bound } = incumbent;
+    return plan ? { plan, cost, bound } : { cost, bound };
+  };
+  const dear = stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
+  const master = new Master(
+    stocks,
+    demand,
+    sizes.length,
+    dear * (stocks.every(({ most }) => most === Number.POSITIVE_INFINITY) ? 3 : 100),
+  );
+  try {
+    if (incumbent.plan) master.add(incumbent.plan.map(({ fill }) => fill));
+    const whole = (cost: number): number => incumbent.total(Math.ceil(cost - 1e-6));
+    const root = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, (bound, value) => {
+      incumbent.raise(incumbent.total(Math.ceil(bound - 1e-9)));
+      return incumbent.closed || whole(value) <= incumbent.bound;
+    });
+    for (let turn = -1; turn < usual.dives * effort - 1 && !incumbent.closed; turn++) {
+      dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
+      master.want(demand, incumbent.ranges());
+    }
+    const budget = {
+      patterns: usual.patterns * effort,
+      steps: usual.steps * effort,
+      iterations: usual.iterations * effort,
+    };
+    if (incumbent.closed) return answer();
+    const found = master.fills;
+    if (
+      finish(sizes.length, stocks, fillers, demand, incumbent.ranges(), scale, [root.priced], found, budget, incumbent)
+    ) {
+      incumbent.raise(incumbent.cost);
+    } else {
+      const nodes = usual.nodes * effort;
+      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, root.priced, budget, incumbent, nodes);
+    }
+    return answer();
+  } finally {
+    master.dispose();
+  }
+}

@@ -1,0 +1,97 @@
+// A bound's prices -> every filling that a cheaper plan could use, and the general solver over them.
+import type { Fill, Filler } from "./fill.ts";
+import type { Incumbent } from "./incumbent.ts";
+import type { Stock } from "./job.ts";
+import { boundOf, type Priced, type Range } from "./pricing.ts";
+import { searchWhole } from "./whole-search.ts";
+
+export type Budget = { readonly patterns: number; readonly steps: number; readonly iterations: number };
+
+/**
+ * Betters the incumbent as far as it goes with so many boards of each stock; answers whether no cheaper plan is left there.
+ * `prices`: pricings whose bounds hold for these ranges, the best first. `known`: fillings to try where all are too many.
+ */
+export function finish(
+  pieces: number,
+  stocks: readonly Stock[],
+  fillers: readonly Filler[],
+  demand: Int32Array,
+  ranges: readonly Range[],
+  scale: number,
+  prices: readonly Priced[],
+  known: readonly Fill[],
+  budget: Budget,
+  incumbent: Incumbent,
+): boolean {
+  for (;;) {
+    const highest = ranges.reduce((sum, { high }, i) => sum + (high === 0 ? 0 : high * (stocks[i] as Stock).cost), 0);
+    const target = incumbent.target;
+    if (target === undefined) return true;
+    const useful = usefulFills(
+      pieces,
+      stocks,
+      fillers,
+      demand,
+      scale,
+      Math.min(target, highest),
+      ranges,
+      prices,
+      budget,
+    );
+    const fills = useful ?? known;
+    const { plan, none } = searchWhole(
+      stocks,
+      fills,
+      demand,
+      ranges,
+      target,
+      useful ? budget.iterations : budget.iterations / 6,
+    );
+    if (plan) incumbent.keep(plan);
+    else return none && useful !== undefined;
+  }
+}
+
+/** Fillings whose reduced cost leaves room for a plan at this cost: all others are in no such plan. */
+function usefulFills(
+  pieces: number,
+  stocks: readonly Stock[],
+  fillers: readonly Filler[],
+  demand: Int32Array,
+  scale: number,
+  target: number,
+  ranges: readonly Range[],
+  prices: readonly Priced[],
+  { patterns, steps }: Budget,
+): Fill[] | undefined {
+  const [first, ...others] = prices as [Priced, ...Priced[]];
+  // A filling's reduced cost counts from the best of its stock where the bound already counts a board of it.
+  const floorsOf = ({ profits, slacks }: Priced): number[] => {
+    const room = target * scale - boundOf(profits, slacks, demand, ranges);
+    return stocks.map(({ cost }, i) => {
+      const slack = slacks[i] as number;
+      return cost * scale - (slack < 0 || (ranges[i] as Range).low > 0 ? slack : 0) - room;
+    });
+  };
+  const found: Fill[] = [];
+  const floors = floorsOf(first);
+  for (const filler of fillers) {
+    const fills = filler.every(first.profits, demand, floors, patterns - found.length, steps);
+    if (fills === undefined) return undefined;
+    found.push(...fills);
+  }
+  const also = others.map((priced) => ({ profits: priced.profits, floors: floorsOf(priced) }));
+  // What holds for whole fillings only is not asked of strips.
+  return found.filter(
+    (fill) =>
+      fill.stock < 0 ||
+      fill.kinds.some((kind) => kind >= pieces) ||
+      also.every(({ profits, floors }) => {
+        const worth = fill.kinds.reduce(
+          (sum, kind, k) => sum + (profits[kind] as number) * (fill.counts[k] as number),
+          0,
+        );
+        return worth >= (floors[fill.stock] as number);
+      }),
+  );
+}

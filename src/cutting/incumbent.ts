@@ -1,0 +1,76 @@
+// The best plan so far and the best bound so far: what every part of the search reads and betters.
+import { Totals } from "./costs.ts";
+import type { Stock } from "./job.ts";
+import { costOf, type Used } from "./plan.ts";
+import type { Range } from "./pricing.ts";
+
+export class Incumbent {
+  readonly #stocks: readonly Stock[];
+  readonly #pieces: number;
+  #totals: Totals;
+  #plan: readonly Used[] | undefined;
+  #cost = Number.POSITIVE_INFINITY;
+  #bound = 0;
+
+  constructor(stocks: readonly Stock[], pieces: number) {
+    this.#stocks = stocks;
+    this.#pieces = pieces;
+    this.#totals = new Totals(
+      stocks.map(({ cost }) => cost),
+      0,
+    );
+  }
+
+  get plan(): readonly Used[] | undefined {
+    return this.#plan;
+  }
+  get cost(): number {
+    return this.#cost;
+  }
+  get bound(): number {
+    return this.#bound;
+  }
+  get closed(): boolean {
+    return this.#bound >= this.#cost;
+  }
+
+  keep(plan: readonly Used[] | undefined): void {
+    if (plan === undefined) return;
+    const cost = costOf(this.#stocks, plan);
+    if (cost >= this.#cost) return;
+    if (this.#plan === undefined)
+      this.#totals = new Totals(
+        this.#stocks.map((stock) => stock.cost),
+        cost,
+      );
+    this.#plan = plan;
+    this.#cost = cost;
+  }
+
+  /** No plan costs less than this whole cost. */
+  raise(bound: number): void {
+    this.#bound = Math.max(this.#bound, Math.min(bound, this.#cost));
+  }
+
+  /** The least total of board prices that is no less than this; a hair below a total counts as the total. */
+  total(cost: number): number {
+    return this.#totals.atLeast(cost);
+  }
+
+  /** The dearest total that would be a cheaper plan; undefined where the bound leaves none. */
+  get target(): number | undefined {
+    return this.#totals.below(this.#cost, this.#bound);
+  }
+
+  /** How many boards of each stock a plan may have that is no dearer than the best so far. */
+  ranges(): Range[] {
+    return this.#stocks.map(({ cost, most }) => ({
+      low: 0,
+      high: Math.min(
+        most,
+        this.#pieces,
+        cost > 0 && this.#cost < Number.POSITIVE_INFINITY ? Math.floor(this.#cost / cost) : this.#pieces,
+      ),
+    }));
+  }
+}

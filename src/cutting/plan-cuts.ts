@@ -1,0 +1,59 @@
+// A cutting problem -> the plan with its proof, piece by piece, or that the boards don't suffice.
+import { exact } from "../units/length.ts";
+import { cover } from "./cover.ts";
+import type { CutPlan, CutProblem } from "./cut-problem.ts";
+import type { Filler } from "./fill.ts";
+import { type Job, jobOf, type Stock } from "./job.ts";
+import { layOut } from "./lay-out.ts";
+import { lineFiller } from "./line-filler.ts";
+import { stripFiller } from "./strip-filler.ts";
+
+/** Undefined where there are too few boards for the pieces, as far as the work budget could tell. */
+export function planCuts(problem: CutProblem): CutPlan | undefined {
+  const job = jobOf(problem);
+  const { fillers, rows } = fillersFor(job);
+  const sizes = Float64Array.from(job.kinds, ({ length, width }) => (length + job.kerf) * (width + job.kerf));
+  const demand = new Int32Array(rows);
+  job.kinds.forEach(({ count }, kind) => {
+    demand[kind] = count;
+  });
+  const { plan, cost, bound } = cover(job.stocks, fillers, sizes, demand, problem.effort);
+  if (plan === undefined) return undefined;
+  return {
+    cost: exact(cost, 100),
+    lowerBound: exact(bound, 100),
+    proven: bound >= cost,
+    boards: layOut(job, plan),
+  };
+}
+
+/** Stocks that take the same kinds are filled together: those that give one strip only by lines, the others in each order. */
+function fillersFor(job: Job): { fillers: Filler[]; rows: number } {
+  const groups = new Map<string, number[]>();
+  job.stocks.forEach((stock, i) => {
+    const takes = job.kinds.map(({ fits, length, width }) => fits[i] || length > stock.length || width > stock.width);
+    const key = `${isLine(job, stock, i)}:${takes.join()}`;
+    groups.set(key, [...(groups.get(key) ?? []), i]);
+  });
+  const fillers: Filler[] = [];
+  let rows = job.kinds.length;
+  for (const stocks of groups.values()) {
+    const first = stocks[0] as number;
+    if (isLine(job, job.stocks[first] as Stock, first)) {
+      fillers.push(lineFiller(job, stocks));
+      continue;
+    }
+    for (const order of job.orders) {
+      const filler = stripFiller(job, stocks, order, rows);
+      rows += filler.rows;
+      fillers.push(filler);
+    }
+  }
+  return { fillers, rows };
+}
+
+/** Whether no two of the pieces a board takes go side by side. */
+function isLine(job: Job, { width }: Stock, stock: number): boolean {
+  const narrowest = job.kinds.filter(({ fits }) => fits[stock]).map((kind) => kind.width);
+  return narrowest.every((each) => 2 * each + job.kerf > width);
+}
