@@ -6,8 +6,8 @@ import { Figure } from "./figure.tsx";
 export const BoardCuts = ({ of }: { of: CuttingSheet }): VNode => (
   <>
     <p>
-      Sizes in inches. Each saw cut takes {of.kerf}. Cut from the left end of each board; what is crossed out is left
-      over.
+      Sizes in inches. Each saw cut takes {of.kerf}. Cut from the left end of each board; what is crossed out is trimmed
+      off or left over.
     </p>
     <ol class="boards">
       {of.boards.map((board) => (
@@ -17,6 +17,7 @@ export const BoardCuts = ({ of }: { of: CuttingSheet }): VNode => (
             {board.name}: {board.stock}
           </h3>
           <Figure of={board.picture} name="board" />
+          {board.first ? <p>{board.first}</p> : null}
           <ol class="strips">
             {board.strips.map((strip) => (
               <li>{strip}</li>

@@ -1,4 +1,4 @@
-// Planned board -> its picture: the board lying flat, strips across it, pieces along them, what is left crossed out.
+// Planned board -> its picture: the board lying flat, its trimmed end, strips across it, pieces along them, what is left crossed out.
 import type { PlannedBoard } from "../findings/board-plan.ts";
 import { type Exact, inches, type Length } from "../units/length.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
@@ -10,7 +10,7 @@ const leastHeight = 4.4;
 
 /**
  * Lengths are to scale over the sheet's width; widths are to the same scale unless letters need more room, then all the
- * board's widths are drawn larger alike. The foot of the board (its first cut) is at the left.
+ * board's widths are drawn larger alike. The end that is trimmed first is at the left.
  */
 export function drawBoard(
   itemSlug: string,
@@ -25,28 +25,31 @@ export function drawBoard(
   const edge = wide / 2;
   const saw = inches(kerf);
   const marks: Mark[] = [];
+  const foot = edge + inches(planned.endLoss) * along;
+  if (foot > edge) marks.push(...crossedOut([edge, edge], [foot, edge + height]));
   let v = edge;
   for (const strip of planned.strips) {
     const below = v + inches(strip.size) * across;
-    let u = edge;
+    let u = foot;
     for (const { mark, size } of strip.pieces) {
       const right = u + inches(size) * along;
       marks.push(...boxed("wood", [u, v], [right, below]), ...label(mark, length(size), [u, v], [right, below]));
       u = right + saw * along;
     }
     const end = edge + inches(planned.stock.length) * along;
-    if (u < end) marks.push(...crossedOut([u, v], [end, below]));
+    if (inches(strip.leftLength) > 0) marks.push(...crossedOut([u, v], [end, below]));
     v = below + saw * across;
   }
-  if (v < edge + height) marks.push(...boxed("figure", [edge, v], [binderSheet.width - edge, edge + height]));
+  if (v < edge + height) marks.push(...boxed("figure", [foot, v], [binderSheet.width - edge, edge + height]));
   return {
     id: `${itemSlug}-board-${planned.number}`,
     title: `Board ${planned.number}: ${planned.board.name}`,
-    description: planned.strips
-      .map(
+    description: [
+      ...(foot > edge ? [`${length(planned.endLoss)} trimmed off the left end.`] : []),
+      ...planned.strips.map(
         (strip, i) => `Strip ${i + 1}: ${strip.pieces.map(({ mark, size }) => `${mark} ${length(size)}`).join(", ")}.`,
-      )
-      .join(" "),
+      ),
+    ].join(" "),
     width: binderSheet.width,
     height: height + wide,
     marks,

@@ -12,7 +12,7 @@ export type PlannedStrip = {
   readonly ripped: boolean;
   readonly planedTo?: Length;
   readonly pieces: readonly PlannedPiece[];
-  /** Usable length behind the last piece, its saw cut not yet taken off. */
+  /** Usable length behind the last piece, after the saw cut that parts it; 0 where the cut takes it all. */
   readonly leftLength: Length;
 };
 
@@ -21,8 +21,10 @@ export type PlannedBoard = {
   readonly board: Board;
   readonly stock: BoardLength;
   readonly strips: readonly PlannedStrip[];
-  /** Width beside the last strip, for trimming and for its saw cut. */
+  /** Width beside the last strip, after its saw cut. */
   readonly leftWidth: Length;
+  /** What is trimmed off the end first, saw cut included. */
+  readonly endLoss: Length;
 };
 
 type Strip = { readonly size: Length; readonly planedTo?: Length; readonly pieces: readonly PlannedPiece[] };
@@ -85,12 +87,16 @@ function planWithLength(board: Board, pieces: readonly Sawn[], stock: BoardLengt
       strips: filled.holds.map((strip) => ({
         ...strip,
         ripped: compareLengths(strip.size, board.width) < 0,
-        leftLength: minus(shortest.usable, lengthTaken(strip.pieces, kerf)),
+        leftLength: afterCut(minus(shortest.usable, lengthTaken(strip.pieces, kerf)), kerf),
       })),
-      leftWidth: filled.left,
+      leftWidth: afterCut(filled.left, kerf),
+      endLoss: minus(shortest.length, shortest.usable),
     };
   });
 }
+
+/** What is left behind the last of n, parted from it by an nth cut; 0 where nothing more than the cut is there. */
+const afterCut = (left: Length, kerf: Exact): Length => most(minus(left, kerf), zero);
 
 const wantedOf = (pieces: readonly Sawn[]): PlannedPiece[] =>
   pieces.flatMap((piece) => Array.from({ length: piece.count }, () => ({ mark: piece.mark, size: piece.length })));

@@ -1,7 +1,7 @@
 // Planned boards -> the cutting part of the build sheet: each board with its strips and pieces, drawn and told.
 import { drawBoard } from "../drawing/board-layout.ts";
 import type { PlannedBoard, PlannedStrip } from "../findings/board-plan.ts";
-import type { Exact, Length } from "../units/length.ts";
+import { compareLengths, type Exact, type Length, zero } from "../units/length.ts";
 import type { BinderEdition } from "./edition.ts";
 import type { Picture } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
@@ -15,6 +15,8 @@ export type CutBoard = {
   readonly name: string;
   readonly stock: string;
   readonly picture: Picture;
+  /** What is cut away before anything else. */
+  readonly first?: string;
   readonly strips: readonly string[];
 };
 
@@ -28,6 +30,9 @@ export const cuttingSheet = (
   boards: plan.map((planned) => ({
     name: `Board ${planned.number}`,
     stock: `${planned.board.name}, ${length(planned.stock.length)}`,
+    ...(compareLengths(planned.endLoss, zero) > 0
+      ? { first: `Trim ${bare(planned.endLoss)} off the end first, saw cut included.` }
+      : {}),
     picture: pictureOf(drawBoard(itemSlug, planned, kerf, bare)),
     strips: planned.strips.map((strip) => stripText(strip, bare)),
   })),

@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { drawBoard } from "../../src/drawing/board-layout.ts";
 import { type PlannedBoard, planBoards } from "../../src/findings/board-plan.ts";
 import type { Piece } from "../../src/item/item.ts";
+import { cuttingSheet } from "../../src/leaves/cutting-sheet.ts";
+import { binderEdition } from "../../src/leaves/edition.ts";
 import { exact, inches } from "../../src/units/length.ts";
 import { board, fenceBoard, inch, kerf, piece, stock } from "./timber.ts";
 
@@ -24,14 +27,15 @@ function findFaults(plan: readonly PlannedBoard[], pieces: readonly Piece[], saw
     const widths = strips.map((one) => inches(one.size));
     const taken = widths.reduce((a, b) => a + b, 0) + saw * (widths.length - 1);
     if (taken > inches(from.width) + 1e-9) faults.push(`board ${number}: strips take ${taken}`);
-    if (Math.abs(inches(from.width) - taken - inches(leftWidth)) > 1e-9)
+    if (Math.abs(Math.max(0, inches(from.width) - taken - saw) - inches(leftWidth)) > 1e-9)
       faults.push(`board ${number}: wrong width left`);
     if (inches(bought.usable) > inches(bought.length)) faults.push(`board ${number}: longer than it is`);
     for (const one of strips) {
       const lengths = one.pieces.map((each) => inches(each.size));
       const along = lengths.reduce((a, b) => a + b, 0) + saw * (lengths.length - 1);
       if (along > inches(bought.usable) + 1e-9) faults.push(`board ${number}: a strip takes ${along}`);
-      if (Math.abs(inches(bought.usable) - along - inches(one.leftLength)) > 1e-9) faults.push("wrong length left");
+      if (Math.abs(Math.max(0, inches(bought.usable) - along - saw) - inches(one.leftLength)) > 1e-9)
+        faults.push("wrong length left");
       for (const { mark } of one.pieces) cut.set(mark, (cut.get(mark) ?? 0) + 1);
       for (const { mark } of one.pieces) {
         const wanted = pieces.find((each) => each.mark === mark);
@@ -49,16 +53,16 @@ function findFaults(plan: readonly PlannedBoard[], pieces: readonly Piece[], saw
 const stripsOf = (plan: readonly PlannedBoard[]): number => plan.reduce((sum, one) => sum + one.strips.length, 0);
 
 describe("simple packing of boards", () => {
-  it("a fence board gives 3 strips of 1 11/16: 3 x 1 11/16 + 2 x 1/8 = 5 5/16, 3/16 of 5 1/2 left", () => {
+  it("a fence board gives 3 strips of 1 11/16: 3 x 1 11/16 + 3 x 1/8 = 5 7/16, 1/16 of 5 1/2 left", () => {
     const [first] = planBoards(corral("26 5/8"), kerf);
     expect(first?.strips).toHaveLength(3);
-    expect(first?.leftWidth.valueOf()).toBe(3 / 16);
+    expect(first?.leftWidth.valueOf()).toBe(1 / 16);
   });
 
-  it("a strip of 70 1/2 takes two rails and one end rail: 2 x 26 5/8 + 13 3/8 + 2 x 1/8 = 66 7/8, 3 5/8 left", () => {
+  it("a strip of 70 1/2 takes two rails and one end rail: 2 x 26 5/8 + 13 3/8 + 3 x 1/8 = 67, 3 1/2 left", () => {
     const [first] = planBoards(corral("26 5/8"), kerf);
     expect(first?.strips[0]?.pieces.map(({ mark }) => mark)).toEqual(["B", "B", "D"]);
-    expect(first?.strips[0]?.leftLength.valueOf()).toBe(3.625);
+    expect(first?.strips[0]?.leftLength.valueOf()).toBe(3.5);
   });
 
   it("the corral takes 13 strips (6 of rails, 2 of legs, 2 of posts, 3 of slats and end rails), so 13 / 3 = 5 fence boards", () => {
@@ -66,6 +70,31 @@ describe("simple packing of boards", () => {
     expect(stripsOf(plan)).toBe(13);
     expect(plan).toHaveLength(5);
     expect(findFaults(plan, corral("26 5/8"), 1 / 8)).toEqual([]);
+  });
+
+  it("a last cut that has only itself to take leaves nothing: 70 1/2 - 70 7/16 = 1/16 is less than 1/8", () => {
+    const [first] = planBoards([piece("A", 1, inch("70 7/16"), fenceBoard, strip)], kerf);
+    expect(first?.strips[0]?.leftLength.valueOf()).toBe(0);
+  });
+
+  it("72 bought and 70 1/2 usable: 1 1/2 is trimmed off the end first, then drawn as lost there", () => {
+    const [first] = planBoards(corral("26 5/8"), kerf);
+    if (!first) throw new Error("no board is planned");
+    expect(first.endLoss.valueOf()).toBe(1.5);
+    const drawing = drawBoard("corral", first, kerf, (length) => String(inches(length)));
+    expect(drawing.description).toMatch(/^1\.5 trimmed off the left end\. Strip 1: /);
+    // The sheet's mm for an inch; the first piece starts 1 1/2 from the board's left end, a letter B and 26 5/8 long.
+    const regions = drawing.marks.flatMap((mark) => (mark.kind === "region" ? [mark] : []));
+    const across = (loop: readonly (readonly [number, number])[] | undefined) => {
+      const us = (loop ?? []).map(([u]) => u);
+      return [Math.min(...us), Math.max(...us)] as const;
+    };
+    const [lost, firstPiece] = [across(regions[0]?.loops[0]), across(regions[1]?.loops[0])];
+    const scale = (firstPiece[1] - firstPiece[0]) / 26.625;
+    expect(lost[1] - lost[0]).toBeCloseTo(1.5 * scale, 9);
+    expect(firstPiece[0]).toBeCloseTo(lost[1], 9);
+    const sheet = cuttingSheet("corral", [first], kerf, binderEdition({ unit: "in", per: 16 }));
+    expect(sheet.boards[0]?.first).toBe("Trim 1\u00a01\u20442 off the end first, saw cut included.");
   });
 
   it("half an inch narrower a slat fits behind two rails, 2 x 26 1/8 + 18 + 2 x 1/8 = 70 1/2: 12 strips, 4 fence boards", () => {
