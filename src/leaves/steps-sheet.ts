@@ -20,7 +20,7 @@ export type StepSection = {
 export type StepText = {
   readonly number: string;
   readonly text: Markup;
-  /** "2 × A", by mark. */
+  /** "2 × A", by mark; what was made on the bench in a section of its own comes first, as a whole: "2 × end". */
   readonly pieces: readonly string[];
   /** "24 × pocket screw No. 6 x 1". */
   readonly fasteners: readonly string[];
@@ -45,13 +45,33 @@ function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition:
   return {
     number: String(step.number),
     text: proseLine(step.text, edition.figure),
-    pieces: countNames(step.shown.map((id) => markOf(item, id))),
+    pieces: piecesOf(item, section, step),
     fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => setFractions(fastener.name)))),
     ...(step.shown.length + step.there.length === 0 ? {} : { picture: pictureOf(drawStep(item, step)) }),
     checks: blocks(step.checks),
     words: blocks(step.cautions),
     cautions: cautionsFor(stepOperations(step, item, section.makes !== undefined)),
   };
+}
+
+/** Panels and assemblies that other sections make, those that hold most first, then the pieces that are left. */
+function piecesOf(item: Item, section: WorkedSection, step: WorkedStep): string[] {
+  const left = new Set(step.shown);
+  const kits = item.sections
+    .flatMap(({ makes }) => (makes && makes.kind !== section.makes?.kind ? [makes] : []))
+    .flatMap(({ kind, panels }) =>
+      panels.map((name) => {
+        const members = item.members.filter((m) => m.panel === name || m.assembly === name).map(({ id }) => id);
+        return { kind, members };
+      }),
+    )
+    .sort((a, b) => b.members.length - a.members.length);
+  const whole = kits.filter(({ members }) => {
+    if (!members.every((id) => left.has(id))) return false;
+    for (const id of members) left.delete(id);
+    return true;
+  });
+  return [...countNames(whole.map(({ kind }) => kind)), ...countNames([...left].map((id) => markOf(item, id)))];
 }
 
 function markOf(item: Item, id: string): string {

@@ -1,0 +1,51 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, it } from "vitest";
+import type { Item } from "../../src/item/item.ts";
+import { workOut } from "../../src/item/work-out.ts";
+import { binderEdition } from "../../src/leaves/edition.ts";
+import { stepsSheet } from "../../src/leaves/steps-sheet.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { demoYard } from "../cases/demo-yard.ts";
+
+const edition = binderEdition({ unit: "in", per: 16 });
+
+function worked(file: string, text: string): Item {
+  const { recipe } = readRecipe(file, text);
+  const item = recipe && workOut(recipe, demoYard()).item;
+  if (!item) throw new Error(`${file} can't be worked out`);
+  return item;
+}
+
+const demoItem = (slug: string): Item =>
+  worked(slug, readFileSync(join(import.meta.dirname, `../../content/recipes/${slug}.md`), "utf8"));
+
+it("a panel made on the bench is stood as a panel: each end and each face of the corral once, its pieces not again", () => {
+  const corral = demoItem("hose-and-pot-corral");
+  const sections = stepsSheet(corral, edition);
+  const standing = sections.filter((_, i) => corral.sections[i]?.makes === undefined);
+  const listed = standing.flatMap(({ steps }) => steps.flatMap(({ pieces }) => pieces));
+  const count = (what: string) =>
+    listed.filter((line) => line.endsWith(` × ${what}`)).reduce((sum, line) => sum + Number(line.split(" ")[0]), 0);
+  expect([count("face"), count("end")]).toEqual([2, 2]);
+  // What stands outside the panels is listed by its mark, as often as there is of it; nothing else is.
+  const loose = corral.members.filter(({ panel }) => panel === undefined);
+  expect(listed.reduce((sum, line) => sum + Number(line.split(" ")[0]), 0)).toBe(4 + loose.length);
+});
+
+it("on the bench the panel's own pieces are listed: 2 legs and 6 rails of a face", () => {
+  const corral = demoItem("hose-and-pot-corral");
+  const face = stepsSheet(corral, edition).find((_, i) => corral.sections[i]?.makes?.kind === "face");
+  const pieces = face?.steps.flatMap(({ pieces }) => pieces) ?? [];
+  expect(pieces.reduce((sum, line) => sum + Number(line.split(" ")[0]), 0)).toBe(2 + 6);
+});
+
+it("an assembly takes its panels as panels and is stood as a whole: 2 flanks and a ledge to a horse, then 2 horses", () => {
+  const guide = readFileSync(join(import.meta.dirname, "../../content/guide/17-assemblies.md"), "utf8");
+  const counter = worked("counter.md", guide.split("```recipe\n")[1]?.split("\n```")[0] ?? "");
+  const sections = stepsSheet(counter, edition).map(({ steps }) => steps.flatMap(({ pieces }) => pieces));
+  const ledge = counter.pieces.find(({ members }) => members.includes("left-horse/ledge"))?.mark;
+  expect(sections[1]).toEqual(["2 × flank", `1 × ${ledge}`]);
+  expect(sections[2]?.[0]).toBe("2 × horse");
+  expect(sections[2]).toHaveLength(2);
+});
