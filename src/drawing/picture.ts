@@ -9,6 +9,7 @@ import { add, dot } from "../geometry/vector.ts";
 import { project, type View } from "../geometry/view.ts";
 import type { Item, Member } from "../item/item.ts";
 import type { LineKind, Mark, Paper, Tone } from "./drawing.ts";
+import { rememberScene } from "./remember-scene.ts";
 
 export type Body = { readonly member: Member; readonly by: Vec3 };
 
@@ -35,9 +36,16 @@ function movedSolid(solid: Solid, by: Vec3): Solid {
 
 /** Ropes stand where they are; the members may be moved. */
 export function takePicture(bodies: readonly Body[], view: View, ropes: readonly Solid[] = []): Picture {
-  const members = bodies.map(({ member, by }) => ({ id: member.id, solid: movedSolid(member.solid, by) }));
-  const parts = [...members, ...ropes.map((solid, i) => ({ id: `rope ${i + 1}`, solid }))];
-  return { bodies, view, scene: sceneOf(parts, view, inInches) };
+  const placed = [
+    ...bodies.map(({ member, by }) => ({ solid: member.solid, by })),
+    ...ropes.map((solid) => ({ solid, by: [0, 0, 0] as const })),
+  ];
+  const scene = rememberScene(placed, view, () => {
+    const members = bodies.map(({ member, by }) => ({ id: member.id, solid: movedSolid(member.solid, by) }));
+    const parts = [...members, ...ropes.map((solid, i) => ({ id: `rope ${i + 1}`, solid }))];
+    return sceneOf(parts, view, inInches);
+  });
+  return { bodies, view, scene };
 }
 
 /** Ropes are thin on paper: rods of eight sides do, and keep the drawing light. */
