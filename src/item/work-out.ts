@@ -31,7 +31,7 @@ import { textFieldsOf } from "./text-fields/text-fields.ts";
 import { weigh } from "./weight.ts";
 
 /** As most tapes are divided; a shop may say otherwise. */
-const sixteenths: Division = { unit: "in", per: 16 };
+export const sixteenths: Division = { unit: "in", per: 16 };
 
 type WorkedOut = { readonly item?: Item; readonly problems: readonly Problem[] };
 
@@ -43,21 +43,26 @@ export function workOut(recipe: Recipe, yard: Yard, variantSlug?: string, divisi
   const variants = variantsOf(recipe);
   const chosen = variantSlug === undefined ? variants[0] : variants.find(({ slug }) => slug === variantSlug);
   if (!chosen) return { problems: [unknownVariant(recipe, variants, variantSlug ?? "")] };
-  const made = recipeFor(recipe, chosen);
-  const { placing, problems } = placeMembers(made, yard);
-  if (!placing) return { problems: inReadingOrder(problems) };
-  const worked = workPlaced(made, yard, placing, { chosen, variants }, division);
-  return { ...worked, problems: inReadingOrder([...problems, ...worked.problems]) };
+  const bodied = workBodies(recipeFor(recipe, chosen), yard);
+  return workFinished(recipe, yard, bodied, { chosen, variants }, division);
 }
 
-/** The same from members that are already in place. */
-function workPlaced(
-  recipe: Recipe,
-  yard: Yard,
-  placing: Placing,
-  { chosen, variants }: { readonly chosen: Chosen; readonly variants: readonly Chosen[] },
-  division: Division,
-): WorkedOut {
+/** All of a variant that its finish doesn't touch: members in place, their bodies, how they meet and what holds them. */
+export type Bodied = {
+  readonly recipe: Recipe;
+  readonly problems: readonly Problem[];
+  readonly standing?: ReturnType<typeof workStanding>;
+};
+
+/** The recipe is that of one variant, without a choice left in it. */
+export function workBodies(recipe: Recipe, yard: Yard): Bodied {
+  const { placing, problems } = placeMembers(recipe, yard);
+  if (!placing) return { recipe, problems };
+  const standing = workStanding(recipe, yard, placing);
+  return { recipe, problems: [...problems, ...standing.problems], standing };
+}
+
+function workStanding(recipe: Recipe, yard: Yard, placing: Placing) {
   const cut = workedCuts(recipe.cuts, placing);
   const carved = joinCuts(recipe.joins, placing);
   const bodies = placing.members.map((placed) => {
@@ -76,11 +81,35 @@ function workPlaced(
   // A pair that its own join could not cut was told by the join.
   const unsaid = overlaps.filter(({ a, b }) => !carved.refused.has(pairKey(a, b)));
   const clashes = [...checkClashes(placing.members, unsaid), ...checkFittings(placing.fittings, bodies)];
+  const problems = [
+    ...[cut.problems, carved.problems, joining, bored, roped.problems, lettered.problems, held, clashes],
+  ].flat();
+  const pieces = piecesOf(recipe, bodies);
+  return {
+    placing,
+    bodies,
+    contacts,
+    overlaps,
+    joins,
+    cords: roped.cords,
+    textFields: lettered.fields,
+    pieces,
+    problems,
+  };
+}
 
+/** The item in one finish, from bodies that may serve other finishes too. */
+export function workFinished(
+  whole: Recipe,
+  yard: Yard,
+  { recipe, problems: before, standing }: Bodied,
+  { chosen, variants }: { readonly chosen: Chosen; readonly variants: readonly Chosen[] },
+  division: Division,
+): WorkedOut {
+  if (!standing) return { problems: inReadingOrder(before) };
+  const { placing, bodies, contacts, overlaps, joins, pieces } = standing;
   const { schemes, problems: coating } = schemesOf(recipe, placing, yard);
   const scheme = schemeOf(chosen, schemes);
-
-  const pieces = piecesOf(recipe, bodies);
   const marks = new Map(pieces.flatMap((piece) => piece.members.map((id) => [id, piece.mark])));
   const members = bodies.map(({ placed, cuts, shape, solid }): Member => {
     const { ripped: _r, planed: _p, ...rest } = placed;
@@ -88,8 +117,8 @@ function workPlaced(
     const mark = marks.get(placed.id) ?? "";
     return { ...rest, mark, cuts, shape, solid, weight, coats: coatsOn(placed.id, scheme) };
   });
-  const weights = weigh(members, joins, placing.fittings, roped.cords);
-  const cords = loadCords(roped.cords, weights.weight);
+  const weights = weigh(members, joins, placing.fittings, standing.cords);
+  const cords = loadCords(standing.cords, weights.weight);
   const areas = openAreas(members, contacts);
 
   const measured = { placing, item: { weight: weights.weight, joins, members, cords }, areas };
@@ -99,16 +128,13 @@ function workPlaced(
   const claiming = checkClaims(recipe.claims, measured, division);
   const { loads, problems: loading } = workLoads(recipe.loads, placing, members);
 
-  const problems = [
-    ...[cut.problems, carved.problems, joining, bored, roped.problems, lettered.problems, held, clashes, coating],
-    ...[figuring, stepping, claiming, loading],
-  ].flat();
+  const problems = oncePerPlace([...before, coating, figuring, stepping, claiming, loading].flat());
   const prose = [
     intro,
     sections.flatMap((s) => [s.heading, ...s.notes, ...s.steps.flatMap((t) => [t.text, ...t.checks, ...t.cautions])]),
   ].flat();
-  const whole = prose.every((p) => figureMarks(p.markdown) <= p.figures.length);
-  if (!whole) return { problems: oncePerPlace(problems) };
+  const isWhole = prose.every((p) => figureMarks(p.markdown) <= p.figures.length);
+  if (!isWhole) return { problems: inReadingOrder(problems) };
   const item: Item = {
     title: recipe.title,
     slug: recipe.slug,
@@ -119,7 +145,7 @@ function workPlaced(
     ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),
     variant: variantOf(scheme, chosen, areas),
     variants: variants.map(({ slug, name, form }) => ({ slug, name, form })),
-    sayings: recipe.sayings.map(({ name, most, standard }) => ({ name: name.text, most, standard })),
+    sayings: whole.sayings.map(({ name, most, standard }) => ({ name: name.text, most, standard })),
     loads,
     madeFor: recipe.madeFor,
     ...soldAsOf(recipe, weights.weight),
@@ -133,12 +159,12 @@ function workPlaced(
     overlaps,
     joins,
     cords,
-    textFields: lettered.fields,
+    textFields: standing.textFields,
     intro,
     sections,
     gaps: placing.gaps,
   };
-  return { item, problems: oncePerPlace(problems) };
+  return { item, problems: inReadingOrder(problems) };
 }
 
 const figureMarks = (markdown: string): number => markdown.match(/⟦\d+⟧/g)?.length ?? 0;

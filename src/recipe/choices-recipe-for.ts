@@ -42,6 +42,19 @@ export function recipeFor(recipe: Recipe, variant: Pick<Chosen, "values">): Reci
   return withoutFallen(whole, groupsOf(changed));
 }
 
+/** Whether anything stands only with some finish, so that variants of one form may differ in more than their coats. */
+export function hangsOnFinish(recipe: Recipe): boolean {
+  const { panels, assemblies, stand, fittings, joins, cuts, claims, loads, cords, texts, intro, sections } = recipe;
+  const steps = sections.flatMap((section) => [section, ...section.notes, ...section.steps]);
+  const proofs = sections.flatMap((section) => section.steps.flatMap((step) => [...step.checks, ...step.cautions]));
+  const lines = [...panels, ...assemblies].flatMap((kit) => kit.lines);
+  const all: readonly Conditional[] = [
+    ...[...lines, ...stand, ...fittings, ...joins, ...cuts, ...claims, ...loads, ...cords, ...texts],
+    ...[...intro, ...steps, ...proofs],
+  ];
+  return all.some(({ only }) => only?.choice.text === "finish");
+}
+
 /** Where a text names a choice of words, its standard words. */
 function standardOf(words: Written, { sayings }: Recipe): Written {
   const saying = sayings.find(({ name }) => name.text === words.text);
