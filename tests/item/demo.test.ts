@@ -113,6 +113,7 @@ describe("the item as JSON", () => {
       "cords",
       "text",
       "finish",
+      "bare",
       "steps",
     ]);
   });
