@@ -68,6 +68,16 @@ export function drawBalloons(callouts: readonly Callout[], columns: Columns): Ma
     ...inColumn(ordered.slice(lefts), columns.right, columns),
   ];
   untangle(placed);
+  for (const entry of placed) {
+    const moved = offLevel(entry);
+    const others = placed.filter((other) => other !== entry);
+    const isFree = others.every(
+      ({ dot, balloon }) =>
+        !cross(entry.dot, moved, dot, balloon) &&
+        Math.hypot(moved[0] - balloon[0], moved[1] - balloon[1]) >= 2 * radius,
+    );
+    if (isFree) entry.balloon = moved;
+  }
   return placed
     .sort((a, b) => (a.text < b.text ? -1 : 1))
     .flatMap(({ text, dot, balloon }): Mark[] => {
@@ -103,6 +113,13 @@ function inColumn(entries: readonly { text: string; dot: Paper }[], u: number, c
     columns.bottom - columns.radius,
   );
   return sorted.map((entry, i) => ({ ...entry, balloon: [u, places[i] as number] }));
+}
+
+/** A leader that runs all but level is tilted by moving its balloon a little up: less than the room between two. */
+function offLevel({ dot, balloon }: Placed): Paper {
+  const [across, up] = [Math.abs(dot[0] - balloon[0]), dot[1] - balloon[1]];
+  const least = across * Math.tan((1.2 * Math.PI) / 180);
+  return Math.abs(up) >= least ? balloon : [balloon[0], balloon[1] - Math.min(1.9, least - up)];
 }
 
 /** Two crossing leaders change balloons; each change makes the sum of all leaders shorter, so this ends. */

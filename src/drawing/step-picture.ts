@@ -37,6 +37,17 @@ type Scene = { readonly look: Look; readonly picture: Picture; readonly entries:
 const seenEnough = 0.3;
 const edge = 2;
 
+/** Without screws: whether boards of later lines lie on the back of those before them. */
+function laterLiesBehind(item: Item, panel: Panel, through: Vec3): boolean {
+  const rank = new Map(panel.members.map((id, i) => [id, i]));
+  const sum = item.contacts.reduce((total, { a, b, normal }) => {
+    const [first, second] = [rank.get(a), rank.get(b)];
+    if (first === undefined || second === undefined) return total;
+    return total + dot(normal, through) * (first < second ? 1 : -1);
+  }, 0);
+  return sum > 1e-6;
+}
+
 /** On the bench: the side that screws go into looks up, the maker stands at the panel's bottom, a little to its right. */
 function benchLook(item: Item, panel: Panel): Look & { readonly up: Vec3 } {
   const own = new Set(panel.members);
@@ -46,7 +57,7 @@ function benchLook(item: Item, panel: Panel): Look & { readonly up: Vec3 } {
     .filter((join) => own.has(join.a) && own.has(join.b))
     .flatMap((join) => join.driven)
     .reduce((sum, driven) => sum + dot(driven.way, through), 0);
-  const backUp = into < -1e-6;
+  const backUp = Math.abs(into) > 1e-6 ? into < 0 : laterLiesBehind(item, panel, through);
   const [right, away, up] = [times(face.right, backUp ? -1 : 1), face.up, times(through, backUp ? 1 : -1)];
   const flat = viewFrom([0.16, -0.6, 0.9]);
   const inSpace = ([x, y, z]: Vec3): Vec3 => add(add(times(right, x), times(away, y)), times(up, z));
@@ -94,15 +105,22 @@ export function findScene(item: Item, section: WorkedSection, step: WorkedStep):
   return best.scene;
 }
 
-function leastSeen(picture: Picture, added: ReadonlySet<string>): number {
+/** Of the added members of each piece together, how much is seen, by mark. */
+function sharesSeen(picture: Picture, added: ReadonlySet<string>): ReadonlyMap<string, number> {
   const parts = seenParts(picture);
   const byMark = new Map<string, { readonly seen: number; readonly whole: number }[]>();
   picture.bodies.forEach(({ member }, i) => {
     if (!added.has(member.id)) return;
     byMark.set(member.mark, [...(byMark.get(member.mark) ?? []), parts[i] as (typeof parts)[number]]);
   });
-  return Math.min(...[...byMark.values()].map(seenShare));
+  return new Map([...byMark].map(([mark, own]) => [mark, seenShare(own)]));
 }
+
+const leastSeen = (picture: Picture, added: ReadonlySet<string>): number =>
+  Math.min(...sharesSeen(picture, added).values());
+
+const hiddenMarks = (picture: Picture, added: ReadonlySet<string>): readonly string[] =>
+  [...sharesSeen(picture, added)].flatMap(([mark, share]) => (share < seenEnough ? [mark] : []));
 
 export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet): Drawing {
   const section = item.sections.find((one) => one.steps.includes(step));
@@ -126,8 +144,12 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
     top: edge + stand,
   };
   const bottom = placement.top + size.height * scale + stand;
+  const behind = hiddenMarks(picture, new Set(step.shown));
+  const words = [look.words, ...(behind.length === 0 ? [] : [`Mostly behind the others: ${listed(behind)}.`])].filter(
+    (text) => text !== "",
+  );
   const notes = drawNotes(
-    look.words === "" ? [] : [{ text: look.words }],
+    words.map((text) => ({ text })),
     { left: edge, top: bottom, width: sheet.width - 2 * edge },
     sheet.type,
   );
