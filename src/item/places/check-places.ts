@@ -65,6 +65,14 @@ export function checkBoardLength(member: PlacedMember, problems: Problem[]): voi
   );
 }
 
+/** Bevelled edges take a wider blank than the finished face; the board must be as wide. Glued-up widths have no such limit. */
+export function checkBlankWidth(member: PlacedMember, problems: Problem[]): void {
+  const { board, width } = member;
+  if (!member.slant || member.blanks || compareLengths(width, board.width) <= 0) return;
+  const facts = { name: member.group, width, board: board.name, whole: board.width, short: minus(width, board.width) };
+  problems.push(problem("blank-over-board", member.at, facts, board.at));
+}
+
 /** Panels of one kind are built from one drawing, so they must come out alike. */
 export function checkPanelsAlike(panels: readonly Panel[], problems: Problem[]): void {
   for (const panel of panels) {

@@ -15,6 +15,7 @@ import { lieOutline, type Seen } from "../outlines/lie-outline.ts";
 import type { PlacedMember, Placing, Slant, Within } from "../placed.ts";
 import { Answers } from "./ask.ts";
 import {
+  checkBlankWidth,
   checkBoardLength,
   checkOverall,
   checkPanelSizes,
@@ -66,7 +67,10 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
     if (target.thing.body.kind === "fitting") fittings.push(placedFitting(places, target, box, origin));
     else members.push(placedMember(places, target, box, whole, origin));
   }
-  for (const member of members) checkBoardLength(member, problems);
+  for (const member of members) {
+    checkBoardLength(member, problems);
+    checkBlankWidth(member, problems);
+  }
   problems.push(...members.flatMap(checkBlanks));
   const kits = panelSpaces(item).map((space) => ({ space, placed: placedPanel(places, space, origin) }));
   const panels = kits.filter(({ space }) => space.kind === "panel").map(({ placed }) => placed);

@@ -1,5 +1,6 @@
 // The sentences of leaning, mitred and slanted work.
 import { formatLength } from "../../units/format-length.ts";
+import { inches, type Length } from "../../units/length.ts";
 import type { Sentence } from "../sentences.ts";
 
 const near = (inches: number): string => formatLength(inches, { unit: "in", per: 32 });
@@ -59,6 +60,11 @@ export const slantSentences = {
     says: `two boards that lean ${f.inward ? "inward" : "outward"} come together at the ${f.inward ? "top" : "bottom"}, not at the ${f.where}.`,
     expected: f.inward ? "`touching at top`" : "`touching at bottom`",
     mend: "Turn the lean round or name the other end.",
+  }),
+  "blank-over-board": (f: { name: string; width: Length; board: string; whole: Length; short: Length }) => ({
+    says: `the bevelled edges of "${f.name}" take a blank ${near(inches(f.width))} wide, but a ${f.board} is only ${near(inches(f.whole))}: ${near(inches(f.short))} short.`,
+    expected: `at most ${near(inches(f.whole))}`,
+    mend: "Rip it narrower, use a wider board, or leave its edges square.",
   }),
   "slopes-nowhere": (f: { name: string; fromSide: string; toSide: string; isFlat: boolean }) => ({
     says: f.isFlat
