@@ -45,6 +45,26 @@ describe("what a build leaves", () => {
     expect(files.filter((file) => file.startsWith(`store/care/${corral}/`)).length).toBeGreaterThan(1);
   });
 
+  it("for each size a build sheet of its own, to which the standard one leads, and one product page with all of them", () => {
+    const files = filesIn(site).filter((file) => file.includes("tapered-herb-planter"));
+    expect(files.filter((file) => file.startsWith("binder/"))).toEqual([
+      "binder/items/tapered-herb-planter.html",
+      "binder/items/tapered-herb-planter/large.html",
+      "binder/items/tapered-herb-planter/medium.html",
+    ]);
+    const sheet = readFileSync(join(site, "binder/items/tapered-herb-planter.html"), "utf8");
+    for (const size of ["medium", "large"]) expect(sheet).toContain(`items/tapered-herb-planter/${size}.html"`);
+    expect(files.filter((file) => file.startsWith("store/goods/"))).toEqual(["store/goods/tapered-herb-planter.html"]);
+    const page = readFileSync(join(site, "store/goods/tapered-herb-planter.html"), "utf8");
+    for (const size of ["small", "medium", "large"]) expect(page).toContain(`<th scope="row">${size}</th>`);
+  });
+
+  it("the schemas for editors", () => {
+    const schemas = filesIn(site).filter((file) => file.startsWith("schema/"));
+    expect(schemas).toEqual(["schema/recipe.json", "schema/shop.json", "schema/yard.json"]);
+    for (const file of schemas) expect(JSON.parse(readFileSync(join(site, file), "utf8"))).toHaveProperty("properties");
+  });
+
   it("prints the path of its first page, whole, and nothing else", () => {
     const out = join(newFolder(), "_site");
     const told = shopleaf(["build", "--out", out]);

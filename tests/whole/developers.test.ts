@@ -27,7 +27,7 @@ describe("DEVELOPERS.md", () => {
     const tested = /const ladder = \[([^\]]+)\]/.exec(
       readFileSync(join(root, "tests/whole/imports.test.ts"), "utf8"),
     )?.[1];
-    expect(ladder.map((name) => `"${name}"`).join(", ")).toBe(tested);
+    expect(ladder).toEqual([...(tested ?? "").matchAll(/"(\w+)"/g)].map(([, name]) => name));
     const folders = readdirSync(join(root, "src"), { withFileTypes: true }).filter((entry) => entry.isDirectory());
     expect([...ladder].sort()).toEqual(folders.map(({ name }) => name).sort());
   });

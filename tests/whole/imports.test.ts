@@ -6,7 +6,19 @@ import { describe, expect, it } from "vitest";
 const root = resolve(import.meta.dirname, "../..");
 
 /** From first to last; a stage imports only from itself and from those before it. */
-const ladder = ["units", "problems", "geometry", "cutting", "yard", "recipe", "item", "findings", "drawing", "leaves", "site"];
+const ladder = [
+  "units",
+  "problems",
+  "geometry",
+  "cutting",
+  "yard",
+  "recipe",
+  "item",
+  "findings",
+  "drawing",
+  "leaves",
+  "site",
+];
 
 type Import = { readonly from: string; readonly to: string; readonly typeOnly: boolean };
 
