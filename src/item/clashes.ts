@@ -1,9 +1,12 @@
 // Overlaps that are left after the cuts -> problems: two bodies in one place, and which way they'd have to part.
 import { contactOf } from "../geometry/contact.ts";
 import { isClash, overlapOf } from "../geometry/overlap.ts";
-import type { Solid } from "../geometry/solid.ts";
+import type { Vec3 } from "../geometry/shape.ts";
+import type { Box, Solid } from "../geometry/solid.ts";
+import { inInches } from "../geometry/tolerance.ts";
 import { type Problem, problem } from "../problems/problem.ts";
-import { axes } from "../units/side.ts";
+import { sameLength } from "../units/length.ts";
+import { type Axis, axes } from "../units/side.ts";
 import { boxOf } from "./frame.ts";
 import type { Overlap, PlacedFitting } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
@@ -24,16 +27,39 @@ export function checkClashes(members: readonly PlacedMember[], overlaps: readonl
     const room = axes.map(
       (_, i) => Math.min(p.max[i] as number, q.max[i] as number) - Math.max(p.min[i] as number, q.min[i] as number),
     );
-    // The least way out: b moves toward the end of a that it is nearer to.
+    // The least way out: b moves toward the end of a that it is nearer to, and into nothing else.
     const ways = axes.flatMap((axis, i) => [
       { axis, far: true, by: (p.max[i] as number) - (q.min[i] as number) },
       { axis, far: false, by: (q.max[i] as number) - (p.min[i] as number) },
     ]);
-    const part = ways.reduce((least, w) => (w.by < least.by - 1e-9 ? w : least));
+    const part = ways
+      .filter(({ axis, far, by }) => isFree(moved(q, axis, far ? by : -by), b, members))
+      .reduce<(typeof ways)[number] | undefined>(
+        (least, w) => (least && w.by >= least.by - 1e-9 ? least : w),
+        undefined,
+      );
     const facts = { a: a.id, b: b.id, room, part, volume: worst.volume, more: clashes.length - 1 };
     return problem("two-in-one-place", a.at, facts, b.at);
   });
 }
+
+function moved({ min, max }: Box, axis: Axis, by: number): Box {
+  const shift = (v: Vec3): Vec3 => v.map((x, i) => (axes[i] === axis ? x + by : x)) as unknown as Vec3;
+  return { min: shift(min), max: shift(max) };
+}
+
+/** Whether a member could lie in this box: above the floor and in no other's box. */
+const isFree = (box: Box, member: PlacedMember, members: readonly PlacedMember[]): boolean =>
+  box.min[2] >= Math.min(0, boxOf(member).min[2]) - sameLength &&
+  members.every((other) => {
+    if (other.id === member.id) return true;
+    const { min, max } = boxOf(other);
+    return axes.some(
+      (_, i) =>
+        (box.max[i] as number) <= (min[i] as number) + inInches.clashDepth ||
+        (max[i] as number) <= (box.min[i] as number) + inInches.clashDepth,
+    );
+  });
 
 /** A fitting in its place shares no room with a board, cut as it is, and lies on one. */
 export function checkFittings(

@@ -4,7 +4,7 @@ import type { BodySection, BodyStep, Recipe, Reference } from "../recipe/recipe.
 import { type Measured, workProse } from "./figures.ts";
 import type { Join, Panel, WorkedSection, WorkedStep } from "./item.ts";
 import { byLine } from "./joins/held-together.ts";
-import type { PlacedMember, Within } from "./placed.ts";
+import type { PlacedMember, Placing, Within } from "./placed.ts";
 
 /** A panel or an assembly that a section makes. */
 type Kit = Pick<Panel, "name" | "kind" | "members" | "at">;
@@ -150,14 +150,14 @@ function addsOf(
       const before = kindsOf(part, log)
         .map((k) => log.made.get(k))
         .find((put) => put?.has(part.id));
-      problems.push(...twice(parts, reference, before ?? new Map()));
+      problems.push(
+        ...twice(parts, reference, before ?? new Map(), section.makes ? undefined : benchOf(part, placing)),
+      );
     }
-    return put(
-      found.filter((m) => !parts.includes(m) && (!mine || mine.has(m.id))),
-      reference,
-      place,
-      problems,
-    );
+    const named = found.filter((m) => !parts.includes(m) && (!mine || mine.has(m.id)));
+    const again = named.find((m) => place.has(m.id));
+    const bench = again && !section.makes && kindsOf(again, log).length === 0 ? benchOf(again, placing) : undefined;
+    return put(named, reference, place, problems, bench);
   });
 }
 
@@ -165,15 +165,22 @@ function addsOf(
 const isAround = (kit: Kit, mine: ReadonlySet<string> | undefined): boolean =>
   mine !== undefined && !kit.members.every((id) => mine.has(id));
 
+type Bench = { readonly panel: string; readonly times: number };
+
+/** The panel that a board belongs to, and how many of it stand. */
+const benchOf = ({ panelKind }: PlacedMember, { panels }: Placing): Bench | undefined =>
+  panelKind === undefined ? undefined : { panel: panelKind, times: panels.filter((p) => p.kind === panelKind).length };
+
 /** Writes down what is put in place now and tells what already was. */
 function put(
   members: readonly PlacedMember[],
   reference: Reference,
   place: Map<string, Reference>,
   problems: Problem[],
+  bench: Bench | undefined,
 ): string[] {
   const before = members.filter((m) => place.has(m.id));
-  problems.push(...twice(before, reference, place));
+  problems.push(...twice(before, reference, place, bench));
   const fresh = members.filter((m) => !place.has(m.id));
   for (const m of fresh) place.set(m.id, reference);
   return fresh.map((m) => m.id);
@@ -183,11 +190,12 @@ function twice(
   members: readonly PlacedMember[],
   reference: Reference,
   place: ReadonlyMap<string, Reference>,
+  bench: Bench | undefined,
 ): Problem[] {
   const first = members[0];
   if (!first) return [];
   const ids = members.map((m) => m.id);
-  return [problem("named-twice", reference.at, { members: ids, what: reference.text }, place.get(first.id)?.at)];
+  return [problem("named-twice", reference.at, { members: ids, what: reference.text, bench }, place.get(first.id)?.at)];
 }
 
 function checkAllNamed(

@@ -18,12 +18,16 @@ export function editDistance(a: string, b: string): number {
   return last[b.length] ?? 0;
 }
 
-/** The nearest of the names, if at most a third of its letters (and at least one) differ; the first of equals. Case does not count. */
+/** `2 x 4` for `2x4`: the same but for its blanks. */
+const isSpacedOut = (a: string, b: string): boolean => a.replace(/\s/g, "") === b.replace(/\s/g, "");
+
+/** The nearest of the names, if at most a third of its letters (and at least one) differ; the first of equals. Case does not count, nor do blanks alone. */
 export function nearest(name: string, names: Iterable<string>): string | undefined {
   const from = name.toLowerCase();
   let best: { name: string; distance: number } | undefined;
   for (const candidate of names) {
-    const distance = editDistance(from, candidate.toLowerCase());
+    const to = candidate.toLowerCase();
+    const distance = isSpacedOut(from, to) ? Math.min(1, editDistance(from, to)) : editDistance(from, to);
     const allowed = Math.max(1, Math.floor(Math.max(from.length, candidate.length) / 3));
     if (
       distance <= allowed &&

@@ -4,6 +4,7 @@ import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
 import { sides } from "../units/side.ts";
 import { type ClauseForm, clauseForms } from "./clause-forms.ts";
+import { saidHere } from "./clause-synonyms.ts";
 import type { Clause } from "./recipe.ts";
 import { attempt, type Gathered, gathered, refuse, Scan, wordsOf } from "./scan.ts";
 import { isSide } from "./sum.ts";
@@ -14,7 +15,10 @@ export function readClause(whole: Written, into: Gathered): Clause | undefined {
     const words = wordsOf(whole).map((word) => word.text);
     const form = findForm(words);
     if (form) return readAs(form, whole, into);
-    const facts = { found: whole.text, nearest: mended(words), like: formsLike(words) };
+    const here = saidHere(words.join(" "));
+    const meant = here !== undefined && isClause({ text: here, at: whole.at }) ? here : undefined;
+    const like = formsLike(here === undefined ? words : here.split(" "));
+    const facts = { found: whole.text, nearest: meant ?? mended(words), like };
     return refuse(problem("unknown-clause", whole.at, facts));
   });
 }

@@ -72,11 +72,12 @@ export function readFrontMatter(file: string, text: string): FrontMatter {
   if (close < 0) return { ...none, problems: [problem("front-matter-open", start, {})] };
   const { tree, problems } = readYamlTree(file, all.slice(1, close).join("\n"), 2);
   const shape = problems.length === 0 || tree.entries.length > 0 ? checkShape(tree, frontMatterSchema, inRecipe) : none;
+  const found = "problems" in shape ? shape.problems : [];
   return {
-    tree,
+    tree: asMeant(tree, found),
     body: all.slice(close + 1).join("\n"),
     bodyLine: close + 2,
-    problems: [...problems, ...("problems" in shape ? withoutMissed(shape.problems) : [])],
+    problems: [...problems, ...withoutMissed(found)],
   };
 }
 
@@ -85,5 +86,20 @@ function withoutMissed(problems: readonly Problem[]): readonly Problem[] {
   const meant = problems.flatMap((p) => (p.code === "unknown-key" && p.nearest !== undefined ? [p.nearest] : []));
   return problems.filter((p) => p.code !== "missing-key" || !meant.some((key) => p.says.startsWith(`"${key}" `)));
 }
+
+/** The tree with misspelt keys as they were meant, where that key isn't there as well, so that what stands under them is known. */
+function asMeant(tree: TreeMap, problems: readonly Problem[]): TreeMap {
+  const there = new Set(tree.entries.map(({ key }) => key.text));
+  const entries = tree.entries.map((entry) => {
+    const told = problems.find((p) => p.code === "unknown-key" && isSamePlace(p.at, entry.key.at));
+    const meant = told?.nearest;
+    if (meant === undefined || there.has(meant)) return entry;
+    there.add(meant);
+    return { ...entry, key: { ...entry.key, text: meant } };
+  });
+  return { ...tree, entries };
+}
+
+const isSamePlace = (a: Place, b: Place): boolean => a.line === b.line && a.column === b.column;
 
 const inRecipe = "between the --- lines";

@@ -50,7 +50,7 @@ function readLineOfProse(line: Written, figures: Sum[], into: Gathered): string 
     i++;
   }
   for (const bare of findBareFigures(seen))
-    into.problems.push(problem("bare-figure", further(line.at, bare.index), { found: bare.text, plain: bare.sum }));
+    into.bares.push({ at: further(line.at, bare.index), found: bare.text, plain: bare.sum });
   return markdown;
 }
 

@@ -15,6 +15,7 @@ import { readClaim } from "./claims.ts";
 import { readCord } from "./cord.ts";
 import { readCuts } from "./cuts.ts";
 import { readOverall, readPanelSize } from "./extents.ts";
+import { figureInstead } from "./figure-instead.ts";
 import { readScheme } from "./finish.ts";
 import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
@@ -53,6 +54,9 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
   const { intro, sections } = readBody(file, front.body, front.bodyLine, into);
   const recipe: Recipe = { file, ...readHead(tree, into), ...readParts(tree, into, beside), intro, sections };
   into.problems.push(
+    ...into.bares.map(({ at, found, plain }) =>
+      problem("bare-figure", at, { found, plain, ...figureInstead(plain, recipe) }),
+    ),
     ...checkNamesGiven(recipe),
     ...checkWhatLinesAre(recipe),
     ...checkSizesUsed(into.sizes, recipe),

@@ -13,8 +13,10 @@ export type Gathered = {
   readonly sizes: Written[];
   readonly references: { readonly reference: Reference; readonly measured: boolean }[];
   readonly onlys: Only[];
+  /** Numbers typed into the text; what could stand there instead is known when the whole recipe is read. */
+  readonly bares: { readonly at: Place; readonly found: string; readonly plain: string }[];
 };
-export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [] });
+export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [], bares: [] });
 
 /** Ends the reading of one clause; the rest of the recipe is read on. */
 export class Refused extends Error {

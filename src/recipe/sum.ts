@@ -82,6 +82,13 @@ function readTerm(scan: Scan, until: Until): Sum {
   if (isName(word)) {
     const name = scan.take();
     if (scan.is("of")) {
+      const apart = minusBefore(name.text);
+      if (apart) {
+        const rest = scan.words.slice(scan.read).map((w) => w.text);
+        const end = rest.findIndex((w) => /^[-+*/(),]$/.test(w));
+        const of = rest.slice(0, end < 0 ? undefined : end).join(" ");
+        refuse(problem("hyphen-for-minus", at, { found: `${name.text} ${of}`, apart: `${apart} ${of}` }));
+      }
       const facts = { found: name.text, measures, nearest: nearest(name.text, [...measures, ...sides, "middle"]) };
       refuse(problem("unknown-measure", at, facts));
     }
@@ -89,6 +96,14 @@ function readTerm(scan: Scan, until: Until): Sum {
     return { kind: "size", at, name: name.text };
   }
   return scan.wants("a length, the name of a size, a side or a measure");
+}
+
+/** `height-thickness` as `height - thickness`, where what stands before `of` is a measure, a side or the middle. */
+function minusBefore(name: string): string | undefined {
+  const cut = name.lastIndexOf("-");
+  const right = name.slice(cut + 1);
+  const asked = isSide(right) || right === "middle" || measures.some((measure) => measure === right);
+  return cut > 0 && asked ? `${name.slice(0, cut)} - ${right}` : undefined;
 }
 
 /** `top`, `top of legs 1`, `middle of back-face`; the floor is the bottom. */

@@ -72,7 +72,7 @@ export const itemSentences = {
     found: f.what,
     expected: `one of ${list(f.known)}`,
     ...near(f.nearest),
-    mend: "Use a board of the yard, or add this one to the yard's boards with its true size.",
+    mend: `${f.nearest === undefined ? "Use a board of the yard" : `Write "${f.nearest}"`}, or add this one to the yard's boards with its true size.`,
   }),
   "unknown-fitting": (f: { what: string; known: readonly string[]; nearest: string | undefined }) => ({
     says: `the yard has no fitting called "${f.what}".`,

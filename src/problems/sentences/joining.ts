@@ -3,6 +3,7 @@ import type { Length } from "../../units/length.ts";
 import type { Axis, Side } from "../../units/side.ts";
 import { sayList as list, sayLength as said } from "../say-length.ts";
 import type { Sentence } from "../sentences.ts";
+import { makesWords, withArticle } from "./words.ts";
 
 type Unknown = { what: string; known: readonly string[]; nearest: string | undefined };
 
@@ -89,7 +90,7 @@ export const joiningSentences = {
     mend: "Add the glue you use to the yard.",
   }),
   "join-no-meeting": (f: { a: string; b: string; near?: { a: string; b: string; gap: number } }) => ({
-    says: `no "${f.a}" touches a "${f.b}"${f.near ? `: the nearest, ${f.near.a} and ${f.near.b}, ${f.near.gap > 1e-9 ? `stand ${said(f.near.gap)} apart` : "meet in an edge only"}` : ""}.`,
+    says: `no "${f.a}" touches ${withArticle(`"${f.b}"`)}${f.near ? `: the nearest, ${f.near.a} and ${f.near.b}, ${f.near.gap > 1e-9 ? `stand ${said(f.near.gap)} apart` : "meet in an edge only"}` : ""}.`,
     expected: "two that lie flat on each other",
     mend: "Bring them together, or join the ones that touch.",
   }),
@@ -191,12 +192,15 @@ export const joiningSentences = {
     a: string;
     b: string;
     room: readonly number[];
-    part: { axis: Axis; far: boolean; by: number };
+    /** The least way out that runs into nothing else, if there is one. */
+    part: { axis: Axis; far: boolean; by: number } | undefined;
     volume: number;
     more: number;
   }) => {
     const ways = { x: ["left", "right"], y: ["front", "back"], z: ["bottom", "top"] } as const;
-    const way = ways[f.part.axis][f.part.far ? 1 : 0];
+    const move = f.part
+      ? `Move ${f.b} ${said(f.part.by)} toward the ${ways[f.part.axis][f.part.far ? 1 : 0]}, shorten`
+      : "Shorten";
     const also =
       f.more === 0
         ? ""
@@ -207,7 +211,7 @@ export const joiningSentences = {
       says: `${f.a} and ${f.b} are in one place: they share ${f.room.map(said).join(" x ")} (left to right, front to back, up)${also}.`,
       found: `${Number(f.volume.toFixed(3))} cubic inches in both`,
       expected: "room for each",
-      mend: `Move ${f.b} ${said(f.part.by)} toward the ${way}, shorten one of them, or join them with a half-lap or \`let in\`.`,
+      mend: `${move} one of them, or join them with a half-lap or \`let in\`.`,
     };
   },
   "fitting-in-wood": (f: { fitting: string; member: string; volume: number; depth: number }) => ({
@@ -235,22 +239,26 @@ export const joiningSentences = {
     says: `"${f.panel}" is made ${f.made === 1 ? "once" : `${f.made} times`}, but ${f.stand.length === 1 ? "1 stands" : `${f.stand.length} stand`}: ${list(f.stand)}.`,
     found: String(f.made),
     expected: String(f.stand.length),
-    mend: `Write \`makes ${f.panel}${f.stand.length === 1 ? "" : f.stand.length === 2 ? ", twice" : `, ${f.stand.length} times`}\`, or change what stands.`,
+    mend: `Write \`${makesWords(f.panel, f.stand.length)}\`, or change what stands.`,
   }),
   "not-of-panel": (f: { what: string; panel: string; members: readonly string[] }) => ({
     says: `"${f.what}" is no part of "${f.panel}"${f.members.length > 0 ? `: it means ${list(f.members)}` : ""}.`,
     mend: `Name it in a step of the item, or take it out of the section that makes ${f.panel}.`,
   }),
-  "named-twice": (f: { what: string; members: readonly string[] }) => ({
+  "named-twice": (f: {
+    what: string;
+    members: readonly string[];
+    bench?: { panel: string; times: number } | undefined;
+  }) => ({
     says: `"${f.what}" puts ${list(f.members)} in place a second time.`,
-    mend: "Name each member in bold in one step only; use *italics* to speak of it again.",
+    mend: `Name each member in bold in one step only; use *italics* to speak of it again.${f.bench ? ` A section that builds a panel on the bench says \`${makesWords(f.bench.panel, f.bench.times)}\` right under its heading; its boards are named there, and the panel alone where it is stood.` : ""}`,
   }),
   "in-no-step": (f: { members: readonly string[]; makes: string | undefined }) => ({
     says: `${list(f.members)} ${are(f.members)} put in place by no step${f.makes === undefined ? "" : ` of the section that makes ${f.makes}`}.`,
     mend: "Name it in bold in the step that puts it in place.",
   }),
   "panel-not-stood": (f: { panel: string; kind: string }) => ({
-    says: `${f.panel} is made as a ${f.kind}, but no step stands it in place.`,
+    says: `${f.panel} is made as ${withArticle(f.kind)}, but no step stands it in place.`,
     mend: `Name **${f.panel}** in bold in a step of a section without \`makes\`.`,
   }),
   "no-steps": (f: { count: number }) => ({

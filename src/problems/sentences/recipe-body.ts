@@ -21,11 +21,13 @@ export const bodySentences = {
     expected: "a figure such as {gap of rails}",
     mend: "Write what is to be worked out, or take the braces out.",
   }),
-  "bare-figure": (f: { found: string; plain: string }) => ({
+  "bare-figure": (f: { found: string; plain: string; figure: string; same: boolean }) => ({
     says: `"${f.found}" is typed in: it will go stale when a size changes.`,
     found: f.found,
-    expected: "a figure that is worked out, such as {gap of rails}",
-    mend: `Write what it is between braces, or {${f.plain}} if it never changes.`,
+    expected: `a figure that is worked out, such as {${f.figure}}`,
+    mend: f.same
+      ? `Write {${f.figure}}, which is the same now, if that is meant, or {${f.plain}} if it never changes.`
+      : `Write what it is between braces, or {${f.plain}} if it never changes.`,
   }),
   "sign-not-for-prose": (f: { found: string }) => ({
     says: `The sign ${f.found} has no place in this text.`,

@@ -6,6 +6,13 @@ export function quoted(names: readonly string[]): string {
   return names.length > shown.length ? `${shown.join(", ")} or ${names.length - shown.length} more` : shown.join(", ");
 }
 
+/** The word with "a" or "an" before it, by its first letter. */
+export const withArticle = (word: string): string => `${/^[aeiou]/i.test(word.replace(/^"/, "")) ? "an" : "a"} ${word}`;
+
+/** How a section says that it builds this on the bench: `makes end, twice`. */
+export const makesWords = (panel: string, times: number): string =>
+  `makes ${panel}${times === 1 ? "" : times === 2 ? ", twice" : `, ${times} times`}`;
+
 /** The nearest name as a field of a sentence, left out where there is none. */
 export const near = (nearest: string | undefined): { readonly nearest?: string } =>
   nearest === undefined ? {} : { nearest };
