@@ -1,5 +1,11 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { edgeGap } from "../../src/geometry/distance.ts";
 import type { Driven, Item } from "../../src/item/item.ts";
+import { workOut } from "../../src/item/work-out.ts";
+import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { demoYard } from "../cases/demo-yard.ts";
 import { told, tried, worked } from "./bench-yard.ts";
 
 const near = (v: readonly number[]) => v.map((x) => expect.closeTo(x, 9));
@@ -111,5 +117,26 @@ cuts:
 
   test("a corner rounded to 1 3/4 keeps it: the screw at 3/4 and 7/8 is hypot(1, 7/8) = 1.33 from the round's middle", () => {
     expect(told(shelf("board: rounded corners 1 3/4"))).toEqual([]);
+  });
+});
+
+describe("in the demo's own recipes", () => {
+  const folder = join(import.meta.dirname, "../../content/recipes");
+  const files = readdirSync(folder).filter((name) => name.endsWith(".md"));
+
+  test.each(files)("%s: between any two shanks is 1/16 of wood or more, and nothing is told", (file) => {
+    const { recipe } = readRecipe(file, readFileSync(join(folder, file), "utf8"), (name) =>
+      readFileSync(join(folder, name), "utf8"),
+    );
+    const { item, problems } = recipe ? workOut(recipe, demoYard()) : { problems: undefined, item: undefined };
+    expect(problems).toEqual([]);
+    const all = item?.joins.flatMap((each) => each.driven) ?? [];
+    const wood = all.flatMap((one, i) =>
+      all.slice(0, i).map((other) => {
+        const apart = edgeGap({ a: one.head, b: one.tip }, { a: other.head, b: other.tip });
+        return apart - (one.fastener.diameter + other.fastener.diameter) / 2;
+      }),
+    );
+    expect(Math.min(1, ...wood)).toBeGreaterThanOrEqual(1 / 16 - 1e-9);
   });
 });
