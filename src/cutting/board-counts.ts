@@ -53,7 +53,10 @@ export function searchBoardCounts(
     if (over(safe)) return [];
     bound = Math.max(bound, incumbent.total(Math.ceil(safe - 1e-9)), lowest);
 
-    const counts = boardsUsed(stocks, master, solved);
+    const counts = boardsUsed(stocks, master, solved).map((count, i) => {
+      const { low, high } = ranges[i] as Range;
+      return Math.min(high, Math.max(low, count));
+    });
     const part = counts.map((count) => Math.abs(count - Math.round(count)));
     const split = part.reduce((best, each, i) => (each > (part[best] as number) + 1e-9 ? i : best), 0);
     if ((part[split] as number) > 1e-6) {

@@ -64,8 +64,8 @@ function checkBoard(problem: CutProblem, planned: PlannedCuts, number: number): 
     const piece = problem.pieces.find(({ mark }) => mark === placed.mark);
     if (piece === undefined) continue;
     if (piece.boards && !piece.boards.includes(board.id)) faults.push(`${name}: "${piece.mark}" may not come from it`);
-    if (piece.showFace && piece.ends.some((end) => end !== 0) && (placed.turned || placed.flipped)) {
-      faults.push(`${name}: "${piece.mark}" is turned, yet its face must show`);
+    if (piece.showFace && placed.flipped) {
+      faults.push(`${name}: "${piece.mark}" is turned over, yet its face must show`);
     }
     lying.push(lies(piece, placed));
   }

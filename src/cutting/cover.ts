@@ -3,7 +3,7 @@ import { searchBoardCounts } from "./board-counts.ts";
 import { converge } from "./columns.ts";
 import { dive } from "./dive.ts";
 import type { Filler } from "./fill.ts";
-import { finish } from "./finish.ts";
+import { type Budget, finish } from "./finish.ts";
 import { greedyPlan } from "./greedy.ts";
 import { Incumbent } from "./incumbent.ts";
 import type { Stock } from "./job.ts";
@@ -15,7 +15,15 @@ import { scaleFor } from "./pricing.ts";
 export type Covered = { readonly plan?: readonly Used[]; readonly cost: number; readonly bound: number };
 
 /** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
-const usual = { dives: 6, patterns: 20_000, steps: 2_000_000, iterations: 60_000, nodes: 300 };
+const usual = {
+  dives: 4,
+  patterns: 20_000,
+  steps: 2_000_000,
+  quick: 500,
+  long: 120_000,
+  all: 120_000,
+  nodes: 400,
+};
 
 /** `sizes`: how much of a board a piece of each kind takes, for first plans. `demand`: of each kind, then 0 for each sort of strip. */
 export function cover(
@@ -57,21 +65,33 @@ export function cover(
       dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
       master.want(demand, incumbent.ranges());
     }
-    const budget = {
+    if (incumbent.closed) return answer();
+    const quick = {
       patterns: usual.patterns * effort,
       steps: usual.steps * effort,
-      iterations: usual.iterations * effort,
+      iterations: usual.quick * effort,
+      left: usual.all * effort,
     };
-    if (incumbent.closed) return answer();
-    const found = master.fills;
-    if (
-      finish(sizes.length, stocks, fillers, demand, incumbent.ranges(), scale, [root.priced], found, budget, incumbent)
-    ) {
-      incumbent.raise(incumbent.cost);
-    } else {
+    const settled = (budget: Budget): boolean =>
+      finish(
+        sizes.length,
+        stocks,
+        fillers,
+        demand,
+        incumbent.ranges(),
+        scale,
+        [root.priced],
+        master.fills,
+        budget,
+        incumbent,
+      );
+    // With one stock there is nothing to branch on: the general solver has all the time there is.
+    if (stocks.length > 1 && settled(quick)) incumbent.raise(incumbent.cost);
+    else if (stocks.length > 1) {
       const nodes = usual.nodes * effort;
-      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, root.priced, budget, incumbent, nodes);
+      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, root.priced, quick, incumbent, nodes);
     }
+    if (!incumbent.closed && settled({ ...quick, iterations: usual.long * effort })) incumbent.raise(incumbent.cost);
     return answer();
   } finally {
     master.dispose();

@@ -22,7 +22,7 @@ export type CutPiece = {
   readonly width: Exact;
   readonly count: number;
   readonly ends: readonly [number, number];
-  /** One face must show: the piece is neither turned about nor turned over. */
+  /** One face must show: the piece may be turned about half a turn, but not turned over. */
   readonly showFace: boolean;
   /** The only boards it may come from; any where left out. */
   readonly boards?: readonly string[];
@@ -40,7 +40,10 @@ export type CutProblem = {
   readonly effort: number;
 };
 
-/** `at`, `across`: the lower left corner of the piece's square blank, along the board from behind the trim, and from its lower edge. */
+/**
+ * `at`, `across`: the lower left corner of the piece as it lies, along the board and from its lower edge. `turned`: half a turn about;
+ * `flipped`: turned over, the upper edge down. The trim lies behind the last piece.
+ */
 export type PlacedPiece = {
   readonly mark: string;
   readonly at: number;

@@ -7,7 +7,12 @@ import type { Range } from "./pricing.ts";
 export type Laid = { readonly kind: number; readonly turned: boolean; readonly flipped: boolean; readonly at: number };
 
 /** One strip (or, crosscut first, one length): how wide it is sawn and its pieces one after the other. */
-export type Strip = { readonly size: number; readonly pieces: readonly Laid[] };
+export type Strip = {
+  readonly size: number;
+  readonly pieces: readonly Laid[];
+  /** Runs along the whole board and keeps each piece where it is laid. */
+  readonly fixed?: true;
+};
 
 /**
  * Something a plan is made of, `kinds` and `counts` side by side. A whole filling of a board: `stock` and the pieces it gives. Where

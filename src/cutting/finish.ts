@@ -5,7 +5,8 @@ import type { Stock } from "./job.ts";
 import { boundOf, type Priced, type Range } from "./pricing.ts";
 import { searchWhole } from "./whole-search.ts";
 
-export type Budget = { readonly patterns: number; readonly steps: number; readonly iterations: number };
+/** Counts of steps, never of time. `iterations`: for one search by the general solver; `left`: for all that are still to come. */
+export type Budget = { readonly patterns: number; readonly steps: number; readonly iterations: number; left: number };
 
 /**
  * Betters the incumbent as far as it goes with so many boards of each stock; answers whether no cheaper plan is left there.
@@ -39,14 +40,10 @@ export function finish(
       budget,
     );
     const fills = useful ?? known;
-    const { plan, none } = searchWhole(
-      stocks,
-      fills,
-      demand,
-      ranges,
-      target,
-      useful ? budget.iterations : budget.iterations / 6,
-    );
+    const iterations = Math.min(budget.left, useful ? budget.iterations : budget.iterations / 4);
+    if (iterations <= 0) return false;
+    const { plan, none, used } = searchWhole(stocks, fills, demand, ranges, target, iterations);
+    budget.left -= used;
     if (plan) incumbent.keep(plan);
     else return none && useful !== undefined;
   }

@@ -23,11 +23,11 @@ export function layOut(job: Job, plan: readonly Used[]): CutPlan["boards"] {
       for (const strip of cut) {
         let along = 0;
         const before = pieces.length;
-        for (const { kind, turned, flipped } of strip.pieces) {
+        for (const { kind, turned, flipped, at: fixed } of strip.pieces) {
           const mark = marks[kind]?.pop();
           if (mark === undefined) continue;
           const { length, width } = job.kinds[kind] as Kind;
-          const [at, across] = fill.order === "rip" ? [along, side] : [side, along];
+          const [at, across] = strip.fixed ? [fixed, 0] : fill.order === "rip" ? [along, side] : [side, along];
           along += (fill.order === "rip" ? length : width) + job.kerf;
           pieces.push({ mark, at: at * step, across: across * step, turned, flipped });
         }

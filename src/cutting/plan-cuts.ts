@@ -6,6 +6,8 @@ import type { Filler } from "./fill.ts";
 import { type Job, jobOf, type Stock } from "./job.ts";
 import { layOut } from "./lay-out.ts";
 import { lineFiller } from "./line-filler.ts";
+import { isMitred, looseFiller, looseJob } from "./loose-filler.ts";
+import { mitreFiller } from "./mitre-filler.ts";
 import { stripFiller } from "./strip-filler.ts";
 
 /** Undefined where there are too few boards for the pieces, as far as the work budget could tell. */
@@ -39,14 +41,25 @@ function fillersFor(job: Job): { fillers: Filler[]; rows: number } {
   let rows = job.kinds.length;
   for (const stocks of groups.values()) {
     const first = stocks[0] as number;
+    const taken = job.kinds.filter(({ fits }) => stocks.some((stock) => fits[stock]));
+    const mitred = taken.some(isMitred);
+    const { width } = job.stocks[first] as Stock;
+    if (mitred && taken.every((kind) => kind.width === width) && stocks.every((i) => job.stocks[i]?.width === width)) {
+      const nested = mitreFiller(job, stocks);
+      if (nested) {
+        fillers.push(nested);
+        continue;
+      }
+    }
+    const loose = looseJob(job);
     if (isLine(job, job.stocks[first] as Stock, first)) {
-      fillers.push(lineFiller(job, stocks));
+      fillers.push(mitred ? looseFiller(lineFiller(job, stocks), lineFiller(loose, stocks)) : lineFiller(job, stocks));
       continue;
     }
     for (const order of job.orders) {
       const filler = stripFiller(job, stocks, order, rows);
+      fillers.push(mitred ? looseFiller(filler, stripFiller(loose, stocks, order, rows)) : filler);
       rows += filler.rows;
-      fillers.push(filler);
     }
   }
   return { fillers, rows };

@@ -5,7 +5,7 @@ import type { Used } from "./plan.ts";
 import type { Range } from "./pricing.ts";
 import { sameEverywhere, solver } from "./solver.ts";
 
-export type Searched = { readonly plan?: readonly Used[]; readonly none: boolean };
+export type Searched = { readonly plan?: readonly Used[]; readonly none: boolean; readonly used: number };
 
 /** `target` is a whole cost. Ends after `iterations` steps of the linear programs inside, however fast the machine is. */
 export function searchWhole(
@@ -16,7 +16,7 @@ export function searchWhole(
   target: number,
   iterations: number,
 ): Searched {
-  if (fills.length === 0) return { none: true };
+  if (fills.length === 0) return { none: true, used: 0 };
   const starts = [0];
   const indices: number[] = [];
   const values: number[] = [];
@@ -57,23 +57,23 @@ export function searchWhole(
   });
   try {
     model.options.set({ ...sameEverywhere, mip_rel_gap: 0, mip_abs_gap: 0.5 });
+    let used = 0;
     model.run({
       [solver.constants.callbackType.mipInterrupt]: (event) => {
-        if (Number(event.data.mip_total_lp_iterations ?? 0) > iterations) {
-          event.interrupt();
-        }
+        used = Number(event.data.mip_total_lp_iterations ?? 0);
+        if (used > iterations) event.interrupt();
         return undefined;
       },
     });
     const status = model.getModelStatus();
-    if (status === solver.constants.modelStatus.infeasible) return { none: true };
+    if (status === solver.constants.modelStatus.infeasible) return { none: true, used };
     // 2: a solution is there that keeps to all rows.
-    if (model.info.get("primal_solution_status") !== 2) return { none: false };
+    if (model.info.get("primal_solution_status") !== 2) return { none: false, used };
     const { colValue } = model.getSolution();
     const plan = fills
       .map((fill, i) => ({ fill, times: Math.round(colValue[i] ?? 0) }))
       .filter(({ times }) => times > 0);
-    return { none: false, ...(isPlan(plan, stocks, demand, ranges, target) ? { plan } : {}) };
+    return { none: false, used, ...(isPlan(plan, stocks, demand, ranges, target) ? { plan } : {}) };
   } finally {
     model.dispose();
   }
