@@ -19,6 +19,8 @@ const usual = {
   dives: 4,
   patterns: 20_000,
   steps: 2_000_000,
+  longPatterns: 100_000,
+  longSteps: 30_000_000,
   quick: 500,
   long: 120_000,
   all: 120_000,
@@ -66,11 +68,20 @@ export function cover(
       master.want(demand, incumbent.ranges());
     }
     if (incumbent.closed) return answer();
+    // Prices that are as good as they get leave the fewest fillings to look at.
+    const { priced } = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, () => false);
+    incumbent.raise(incumbent.total(Math.ceil(priced.bound / scale - 1e-9)));
     const quick = {
       patterns: usual.patterns * effort,
       steps: usual.steps * effort,
       iterations: usual.quick * effort,
       left: usual.all * effort,
+    };
+    const long = {
+      ...quick,
+      patterns: usual.longPatterns * effort,
+      steps: usual.longSteps * effort,
+      iterations: usual.long * effort,
     };
     const settled = (budget: Budget): boolean =>
       finish(
@@ -80,7 +91,7 @@ export function cover(
         demand,
         incumbent.ranges(),
         scale,
-        [root.priced],
+        [priced],
         master.fills,
         budget,
         incumbent,
@@ -89,9 +100,9 @@ export function cover(
     if (stocks.length > 1 && settled(quick)) incumbent.raise(incumbent.cost);
     else if (stocks.length > 1) {
       const nodes = usual.nodes * effort;
-      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, root.priced, quick, incumbent, nodes);
+      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, incumbent, nodes);
     }
-    if (!incumbent.closed && settled({ ...quick, iterations: usual.long * effort })) incumbent.raise(incumbent.cost);
+    if (!incumbent.closed && settled(long)) incumbent.raise(incumbent.cost);
     return answer();
   } finally {
     master.dispose();
