@@ -1,11 +1,12 @@
 // An item -> its exploded view: panels and boards moved apart along their seats, every piece once with its mark.
+
+import { hullOf, isClear } from "../geometry/clear-way.ts";
 import type { Vec3 } from "../geometry/shape.ts";
 import { add, subtract } from "../geometry/vector.ts";
 import { nearness, type View } from "../geometry/view.ts";
 import type { Contact, Item, Panel } from "../item/item.ts";
 import { inches } from "../units/length.ts";
 import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
-import { isClear } from "./board-hull.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { explode, type Unit, unitsOf } from "./explode.ts";
@@ -74,7 +75,7 @@ function runIntoEachOther({ bodies }: Picture): boolean {
       if (a.by.every((step, k) => Math.abs(step - (b.by[k] as number)) < 1e-9)) return false;
       if (a.member.shape.trims.length + b.member.shape.trims.length === 0) return false;
       const by = subtract(a.by, b.by);
-      return !isClear(a.member.solid, by, by, b.member.solid);
+      return !isClear(hullOf(a.member.solid), by, by, hullOf(b.member.solid));
     }),
   );
 }

@@ -1,8 +1,8 @@
 // The ways in and the fasteners of a step -> arrows on its picture: large ones for boards, short ones for screws.
 import type { Vec3 } from "../geometry/shape.ts";
+import { stretchIn } from "../geometry/stretch-in.ts";
 import { add, dot, length, subtract, times } from "../geometry/vector.ts";
 import type { Driven, Member } from "../item/item.ts";
-import { stretchIn } from "./board-hull.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { isSeen, seenStretches } from "./visibility.ts";
@@ -62,7 +62,7 @@ function slantedStarts(member: Member, way: Vec3): readonly Vec3[] {
   const half = Math.max(...solid.edges.map(({ a }) => Math.abs(dot(subtract(a, solid.centroid), shape.frame.x))));
   return [0, 0.35, -0.35, 0.8, -0.8].map((part) => {
     const at = add(solid.centroid, times(shape.frame.x, half * part));
-    return add(at, times(back, stretchIn(member, at, back, 0)?.[1] ?? 0));
+    return add(at, times(back, stretchIn(solid, at, back, 0)?.[1] ?? 0));
   });
 }
 
@@ -113,7 +113,7 @@ function wayArrow({ from, seat }: Way, picture: Picture, placement: Placement): 
 
 /** How far back along its way a fastener's head leaves the board it is in, inches: a pocket's head lies deep in it. */
 const outOf = (board: Member, head: Vec3, way: Vec3): number =>
-  Math.max(0, stretchIn(board, head, times(way, -1), 0)?.[1] ?? 0);
+  Math.max(0, stretchIn(board.solid, head, times(way, -1), 0)?.[1] ?? 0);
 
 /** Short arrows that end at the heads; a head nobody sees from here has its arrow dashed. */
 export function drawScrews(

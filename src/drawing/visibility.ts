@@ -1,7 +1,7 @@
 // A picture -> how much of each member is seen, and which stretches of a line in space no board hides.
 import type { Vec3 } from "../geometry/shape.ts";
+import { stretchIn } from "../geometry/stretch-in.ts";
 import { add, dot, subtract, times } from "../geometry/vector.ts";
-import { stretchIn } from "./board-hull.ts";
 import type { Body, Picture } from "./picture.ts";
 
 /** Seen area over the area that would be seen alone, by index of body; 1 is wholly seen. */
@@ -28,7 +28,7 @@ export function seenShare(parts: readonly { readonly seen: number; readonly whol
 
 /** Whether an uncut board stands between a spot and the viewer (inches; a hair of touching is free). */
 function hides({ member, by }: Body, spot: Vec3, toViewer: Vec3): boolean {
-  const stretch = stretchIn(member, subtract(spot, by), toViewer, 1e-4);
+  const stretch = stretchIn(member.solid, subtract(spot, by), toViewer, 1e-4);
   return stretch !== undefined && Math.max(stretch[0], 1e-3) < stretch[1];
 }
 

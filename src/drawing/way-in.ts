@@ -1,8 +1,9 @@
 // What a step adds and what is there -> how far each added member stands off its seat in the picture, along a free way.
+
+import { hullOf, isClear } from "../geometry/clear-way.ts";
 import type { Vec3 } from "../geometry/shape.ts";
 import { add, times } from "../geometry/vector.ts";
 import type { Contact, Member } from "../item/item.ts";
-import { isClear } from "./board-hull.ts";
 import { explode, singly, type Unit } from "./explode.ts";
 
 /** Added members that go in together, and the way they came from; still where nothing is there to go into. */
@@ -39,7 +40,7 @@ function together(added: readonly Member[], contacts: readonly Contact[]): reado
 
 /** Whether members can come in from `by` without running into what is there; touching is free. */
 const isFree = (members: readonly Member[], by: Vec3, there: readonly Member[]): boolean =>
-  members.every(({ solid }) => there.every((other) => isClear(solid, by, still, other.solid)));
+  members.every(({ solid }) => there.every((other) => isClear(hullOf(solid), by, still, hullOf(other.solid))));
 
 /** Units of what is added: panels whole, the rest singly. */
 function unitsIn(members: readonly Member[]): readonly Unit[] {

@@ -27,6 +27,7 @@ import { piecesOf } from "./pieces.ts";
 import type { Placing } from "./placed.ts";
 import { placeMembers } from "./places/place-members.ts";
 import { workSections } from "./steps.ts";
+import { checkOrder } from "./steps-feasible.ts";
 import { textFieldsOf } from "./text-fields/text-fields.ts";
 import { weigh } from "./weight.ts";
 
@@ -125,10 +126,12 @@ export function workFinished(
   const figuring: Problem[] = [];
   const intro = recipe.intro.map((prose) => workProse(prose, undefined, measured, figuring));
   const { sections, problems: stepping } = workSections(recipe, joins, measured);
+  const { panels, assemblies } = placing;
+  const ordering = checkOrder(sections, { bodies, contacts, cords: standing.cords, panels, assemblies });
   const claiming = checkClaims(recipe.claims, measured, division);
   const { loads, problems: loading } = workLoads(recipe.loads, placing, members);
 
-  const problems = oncePerPlace([...before, coating, figuring, stepping, claiming, loading].flat());
+  const problems = oncePerPlace([...before, coating, figuring, stepping, ordering, claiming, loading].flat());
   const prose = [
     intro,
     sections.flatMap((s) => [s.heading, ...s.notes, ...s.steps.flatMap((t) => [t.text, ...t.checks, ...t.cautions])]),
@@ -140,6 +143,7 @@ export function workFinished(
     slug: recipe.slug,
     file: recipe.file,
     classes: recipe.classes,
+    evidence: recipe.evidence,
     ...(recipe.line === undefined ? {} : { line: recipe.line }),
     ...(recipe.notes === undefined ? {} : { notes: recipe.notes }),
     ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),

@@ -1,6 +1,7 @@
 // Every problem code with its one sentence. A stage's codes stand in the file of its name; this file only joins them.
 import { choiceSentences } from "./sentences/choices.ts";
 import { cordSentences } from "./sentences/cord.ts";
+import { feasibleSentences } from "./sentences/feasible.ts";
 import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
 import { outlineSentences } from "./sentences/outlines.ts";
@@ -30,6 +31,7 @@ export const sentences = {
   ...itemSentences,
   ...slantSentences,
   ...joiningSentences,
+  ...feasibleSentences,
   ...cordSentences,
   ...outlineSentences,
   ...siteSentences,

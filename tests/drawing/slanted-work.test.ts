@@ -1,11 +1,11 @@
 // What drawings of slanted work say, worked by hand from the recipes' own sizes.
 import { describe, expect, test } from "vitest";
-import { isClear } from "../../src/drawing/board-hull.ts";
 import type { Drawing } from "../../src/drawing/drawing.ts";
 import { moveApart } from "../../src/drawing/exploded-view.ts";
 import { drawPanel } from "../../src/drawing/panel-drawing.ts";
 import { drawPiece } from "../../src/drawing/piece-drawing.ts";
 import { findScene } from "../../src/drawing/step-picture.ts";
+import { hullOf, isClear } from "../../src/geometry/clear-way.ts";
 import type { Item, Panel, Piece } from "../../src/item/item.ts";
 import { sixteenths } from "./demo.ts";
 import { coldFrame, cutRack, hopper, slantedItems, trestle } from "./slanted.ts";
@@ -87,7 +87,7 @@ describe.each(slantedItems.map((item) => [item.title, item] as const))("%s", (_,
       for (const b of bodies.slice(i + 1)) {
         if (a.by.every((step, k) => step === b.by[k])) continue;
         const by = a.by.map((step, k) => step - (b.by[k] as number)) as unknown as typeof a.by;
-        expect([a.member.id, b.member.id, isClear(a.member.solid, by, by, b.member.solid)]).toEqual([
+        expect([a.member.id, b.member.id, isClear(hullOf(a.member.solid), by, by, hullOf(b.member.solid))]).toEqual([
           a.member.id,
           b.member.id,
           true,
@@ -104,7 +104,8 @@ describe.each(slantedItems.map((item) => [item.title, item] as const))("%s", (_,
           if (!goesIn) continue;
           for (const member of members) {
             const from = by.get(member.id) ?? [0, 0, 0];
-            for (const other of there) expect(isClear(member.solid, from, [0, 0, 0], other.solid)).toBe(true);
+            for (const other of there)
+              expect(isClear(hullOf(member.solid), from, [0, 0, 0], hullOf(other.solid))).toBe(true);
           }
         }
       }
@@ -116,8 +117,8 @@ describe("a clear way", () => {
   const [wall, , left] = hopper.members;
   if (wall === undefined || left === undefined) throw new Error("the hopper has no walls");
   test("past a mitre is the way off it; into it, the walls meet", () => {
-    expect(isClear(wall.solid, [0, -5, 0], [0, 0, 0], left.solid)).toBe(true);
-    expect(isClear(wall.solid, [0, 1, 0], [0, 0, 0], left.solid)).toBe(false);
-    expect(isClear(wall.solid, [0, 0, 0], [0, 0, 0], left.solid)).toBe(true);
+    expect(isClear(hullOf(wall.solid), [0, -5, 0], [0, 0, 0], hullOf(left.solid))).toBe(true);
+    expect(isClear(hullOf(wall.solid), [0, 1, 0], [0, 0, 0], hullOf(left.solid))).toBe(false);
+    expect(isClear(hullOf(wall.solid), [0, 0, 0], [0, 0, 0], hullOf(left.solid))).toBe(true);
   });
 });

@@ -60,7 +60,7 @@ overall: 14 x 12 x fit
 sizes:
   slope: 20 deg
 pieces:
-  wall: 1x6
+  wall: 1x6, ripped to 5
 stand:
 ${wall("front-wall", "left to right", "front", "left-wall and right-wall")}
 ${wall("back-wall", "left to right", "back", "left-wall and right-wall")}

@@ -1,11 +1,11 @@
 // Enough of everything is seen: what is moved apart, and what a step adds.
 import { describe, expect, test } from "vitest";
-import { isClear } from "../../src/drawing/board-hull.ts";
 import type { Paper } from "../../src/drawing/drawing.ts";
 import { drawExploded, moveApart } from "../../src/drawing/exploded-view.ts";
 import { binderSheet, phoneSheet } from "../../src/drawing/sheet.ts";
 import { drawStep, findScene } from "../../src/drawing/step-picture.ts";
 import { seenParts, seenShare } from "../../src/drawing/visibility.ts";
+import { hullOf, isClear } from "../../src/geometry/clear-way.ts";
 import { subtract } from "../../src/geometry/vector.ts";
 import { corral, demoItems, rack } from "./demo.ts";
 import { hopper, slantedItems, trestle } from "./slanted.ts";
@@ -29,7 +29,7 @@ describe.each([...demoItems, ...slantedItems])("$title", (item) => {
       for (const b of bodies.slice(i + 1)) {
         const by = subtract(a.by, b.by);
         if (by.every((step) => step === 0)) continue;
-        expect([a.member.id, b.member.id, isClear(a.member.solid, by, by, b.member.solid)]).toEqual([
+        expect([a.member.id, b.member.id, isClear(hullOf(a.member.solid), by, by, hullOf(b.member.solid))]).toEqual([
           a.member.id,
           b.member.id,
           true,
