@@ -8,8 +8,9 @@ import { greedyPlan } from "./greedy.ts";
 import { Incumbent } from "./incumbent.ts";
 import type { Stock } from "./job.ts";
 import { Master } from "./master.ts";
-import type { Used } from "./plan.ts";
+import { boardsOf, type Used } from "./plan.ts";
 import { scaleFor } from "./pricing.ts";
+import { searchWhole } from "./whole-search.ts";
 
 /** Whole costs. `plan` is undefined where the boards there are can't hold all pieces, as far as the search could tell. */
 export type Covered = { readonly plan?: readonly Used[]; readonly cost: number; readonly bound: number };
@@ -22,6 +23,7 @@ const usual = {
   longPatterns: 100_000,
   longSteps: 30_000_000,
   quick: 500,
+  fewer: 300,
   long: 120_000,
   all: 120_000,
   nodes: 400,
@@ -45,7 +47,14 @@ export function cover(
     const profits = sizes.map((size) => Math.max(1, Math.round(1e6 * (size / largest) ** favour)));
     incumbent.keep(greedyPlan(stocks, fillers, profits, demand.subarray(0, sizes.length), incumbent.ranges()));
   }
-  const answer = (): Covered => {
+  /** Of plans at the least cost one with fewer boards, if the fillings that are known give one. */
+  const answer = (master: Master): Covered => {
+    if (incumbent.plan && (boardsOf(incumbent.plan) - 1) * dear >= incumbent.cost && stocks.length > 1) {
+      const ranges = incumbent.ranges();
+      const { plan } = searchWhole(stocks, master.fills, demand, ranges, incumbent.cost, usual.fewer, "boards");
+      incumbent.keep(plan);
+      incumbent.keepFewer(plan);
+    }
     const { plan, cost, bound } = incumbent;
     return plan ? { plan, cost, bound } : { cost, bound };
   };
@@ -67,7 +76,7 @@ export function cover(
       dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
       master.want(demand, incumbent.ranges());
     }
-    if (incumbent.closed) return answer();
+    if (incumbent.closed) return answer(master);
     // Prices that are as good as they get leave the fewest fillings to look at.
     const { priced } = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, () => false);
     incumbent.raise(incumbent.total(Math.ceil(priced.bound / scale - 1e-9)));
@@ -103,7 +112,7 @@ export function cover(
       searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, incumbent, nodes);
     }
     if (!incumbent.closed && settled(long)) incumbent.raise(incumbent.cost);
-    return answer();
+    return answer(master);
   } finally {
     master.dispose();
   }

@@ -1,7 +1,7 @@
 // The best plan so far and the best bound so far: what every part of the search reads and betters.
 import { Totals } from "./costs.ts";
 import type { Stock } from "./job.ts";
-import { costOf, type Used } from "./plan.ts";
+import { boardsOf, costOf, type Used } from "./plan.ts";
 import type { Range } from "./pricing.ts";
 
 export class Incumbent {
@@ -45,6 +45,12 @@ export class Incumbent {
       );
     this.#plan = plan;
     this.#cost = cost;
+  }
+
+  /** Another plan at the same cost, if it has fewer boards. */
+  keepFewer(plan: readonly Used[] | undefined): void {
+    if (plan === undefined || this.#plan === undefined || costOf(this.#stocks, plan) !== this.#cost) return;
+    if (boardsOf(plan) < boardsOf(this.#plan)) this.#plan = plan;
   }
 
   /** No plan costs less than this whole cost. */

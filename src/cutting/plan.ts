@@ -8,6 +8,9 @@ export type Used = { readonly fill: Fill; readonly times: number };
 export const costOf = (stocks: readonly Stock[], plan: readonly Used[]): number =>
   plan.reduce((sum, { fill, times }) => sum + costOfFill(stocks, fill) * times, 0);
 
+export const boardsOf = (plan: readonly Used[]): number =>
+  plan.reduce((sum, { fill, times }) => (fill.stock < 0 ? sum : sum + times), 0);
+
 /** What is still wanted and how many boards may still be used, while a plan grows. */
 export class Rest {
   readonly want: Int32Array;

@@ -7,7 +7,7 @@ import { sameEverywhere, solver } from "./solver.ts";
 
 export type Searched = { readonly plan?: readonly Used[]; readonly none: boolean; readonly used: number };
 
-/** `target` is a whole cost. Ends after `iterations` steps of the linear programs inside, however fast the machine is. */
+/** `target` is a whole cost; of plans at that cost or less the one with the least money or with the fewest boards is looked for. Ends after `iterations` steps of the linear programs inside, however fast the machine is. */
 export function searchWhole(
   stocks: readonly Stock[],
   fills: readonly Fill[],
@@ -15,6 +15,7 @@ export function searchWhole(
   ranges: readonly Range[],
   target: number,
   iterations: number,
+  least: "money" | "boards" = "money",
 ): Searched {
   if (fills.length === 0) return { none: true, used: 0 };
   const starts = [0];
@@ -40,7 +41,7 @@ export function searchWhole(
   const model = solver.createModel({
     numCols: fills.length,
     numRows: costRow + 1,
-    colCost: fills.map((fill) => costOfFill(stocks, fill)),
+    colCost: fills.map((fill) => (least === "money" ? costOfFill(stocks, fill) : fill.stock < 0 ? 0 : 1)),
     colLower: fills.map(() => 0),
     colUpper: fills.map(({ stock, kinds, counts }) => {
       const useful = kinds.map((kind, k) => Math.ceil((demand[kind] as number) / Math.abs(counts[k] as number)));

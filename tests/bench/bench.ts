@@ -65,3 +65,6 @@ process.stdout.write(
 );
 if (kilobytes >= 60 || rows.some(([, milliseconds, limit]) => limit !== undefined && milliseconds >= limit))
   process.exitCode = 1;
+
+process.stdout.write("\nCutting plans (two problems of each set; `-- all` for every one)\n");
+await import("./cutting.ts");

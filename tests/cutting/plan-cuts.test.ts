@@ -57,6 +57,12 @@ describe("a plan for boards of several lengths", () => {
     expect([formatMoney(plan.cost), plan.boards.filter(({ id }) => id === "offcut").length]).toEqual(["4.10", 1]);
   });
 
+  it("of two plans at 8.00 takes the one with fewer boards: one of 8 ft instead of two of 4 ft", () => {
+    const boards = [board("4 ft", 48, 3.5, "4.00"), board("8 ft", 96, 3.5, "8.00")];
+    const plan = planned(read({ kerf: 0.125, boards, pieces: [piece("A", 46, 3.5, 2)] }));
+    expect([formatMoney(plan.cost), plan.boards.map(({ id }) => id)]).toEqual(["8.00", ["8 ft"]]);
+  });
+
   it("tells where the boards in stock don't suffice", () => {
     const boards = [{ ...board("2x4x8", 96, 3.5, "4.10"), have: 1 }];
     expect(planCuts(read({ kerf: 0.125, boards, pieces: [piece("A", 60, 3.5, 2)] }))).toBeUndefined();
