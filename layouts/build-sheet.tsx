@@ -1,6 +1,7 @@
 // Build sheet -> page of the binder, on screen and on paper.
 import type { VNode } from "preact";
 import type { BuildSheet } from "../src/leaves/build-sheet.ts";
+import { BeforeSale } from "./parts/before-sale.tsx";
 import { BoardCuts } from "./parts/board-cuts.tsx";
 import { Cautions } from "./parts/cautions.tsx";
 import { CordLists } from "./parts/cord-lists.tsx";
@@ -25,11 +26,13 @@ const parts = [
   ["steps", "Steps"],
   ["finish", "Sanding and finish"],
   ["place", "Where it stands"],
+  ["sale", "Before it is sold"],
 ] as const;
 
 /** The parts that this sheet has. */
 const partsOf = (leaf: BuildSheet) => {
-  const own = parts.filter(([id]) => (id === "panels" ? leaf.panels.length > 0 : id !== "cords" || leaf.cords));
+  const has = { panels: leaf.panels.length > 0, cords: leaf.cords !== undefined, sale: leaf.sale !== undefined };
+  const own = parts.filter(([id]) => !(id in has) || has[id as keyof typeof has]);
   return leaf.forms ? [["variants", "Variants"] as const, ...own] : own;
 };
 
@@ -49,6 +52,7 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
       {leaf.intro.map((text) => (
         <Block of={text} name="intro" />
       ))}
+      {leaf.barred ? <p class="barred">{leaf.barred}</p> : null}
       {leaf.unfinished ? <Unfinished of={leaf.unfinished} /> : null}
       <div class="beside">
         <Facts of={leaf.facts} />
@@ -134,5 +138,11 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
         </>
       ) : null}
     </section>
+    {leaf.sale ? (
+      <section class="sheet" aria-labelledby="sale">
+        <h2 id="sale">{leaf.sale.title}</h2>
+        <BeforeSale of={leaf.sale} />
+      </section>
+    ) : null}
   </Page>
 );

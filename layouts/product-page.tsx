@@ -73,6 +73,7 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
           </>
         )}
         <Cautions of={leaf.cautions} />
+        {leaf.duties.length === 0 ? null : <TextList of={leaf.duties} />}
       </section>
       {leaf.overTime.length === 0 ? null : (
         <section class="over-time" aria-labelledby="over-time">

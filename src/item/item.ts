@@ -2,6 +2,7 @@
 import type { Shape, Vec3 } from "../geometry/shape.ts";
 import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
+import type { Evidence } from "../recipe/evidence.ts";
 import type { HazardClass, TextWay, User } from "../recipe/recipe.ts";
 import type { Length } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
@@ -343,6 +344,8 @@ export type Item = {
   readonly slug: string;
   readonly file: string;
   readonly classes: readonly HazardClass[];
+  /** What lets it be sold to those it is for; private. */
+  readonly evidence?: Evidence;
   readonly line?: string;
   readonly notes?: string;
   readonly purpose?: string;

@@ -1,9 +1,11 @@
 // Worked-out items -> the binder's first page: every build sheet with what one needs to find it by.
+import { isPriced } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath } from "./paths.ts";
+import { buildSheetPath, priceSheetPath } from "./paths.ts";
+import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
   readonly title: string;
@@ -12,11 +14,14 @@ export type BinderIndex = {
   readonly notice?: string;
   readonly sheets: readonly {
     readonly link: Link;
+    readonly prices?: Link;
     readonly line: string;
     readonly sizes: string;
     readonly weight: string;
     readonly pieces: string;
     readonly variants: string;
+    /** Why it is not in the store. */
+    readonly barred?: string;
   }[];
 };
 
@@ -29,7 +34,9 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
     shopName: shop.name,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
     sheets: items.map((item) => ({
+      ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },
+      ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
       line: item.line ?? "",
       sizes: threeSizes([item.overall.width, item.overall.depth, item.overall.height], shop.division),
       weight: edition.weight(item.weight),
@@ -37,6 +44,11 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
       variants: variantsText(item),
     })),
   };
+}
+
+function barredOf(item: Item): { readonly barred?: string } {
+  const barred = barredText(item);
+  return barred === undefined ? {} : { barred };
 }
 
 /** More than this are counted, not named. */

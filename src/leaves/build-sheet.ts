@@ -22,6 +22,7 @@ import { formSheetPath, indexPath } from "./paths.ts";
 import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
+import { barredText, type SaleSheet, saleSheet } from "./sale-sheet.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
 import { unfinishedNotice } from "./unfinished.ts";
 import { carriedBy, useFacts } from "./use-facts.ts";
@@ -55,6 +56,9 @@ export type BuildSheet = {
   readonly finish: FinishSheet;
   readonly placingCautions: readonly CautionText[];
   readonly notes?: string;
+  /** What keeps it out of the store, on the cover; what has to be shown before it is sold. */
+  readonly barred?: string;
+  readonly sale?: SaleSheet;
 };
 
 /** The exploded view shares its page with the title and the facts: as wide as any, but lower. */
@@ -67,6 +71,8 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
   const title = forms.length > 1 ? `${item.title}, ${item.variant.formName}` : item.title;
   const edition = binderEdition(shop.division);
   const cords = cordSheet(item, edition);
+  const sale = saleSheet(item);
+  const barred = barredText(item);
   const bought = variants.map((one): Bought => ({ item: one, list: yardList(one, shop.kerf) })) as [
     Bought,
     ...Bought[],
@@ -100,6 +106,8 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
     finish: finishSheet(variants, edition),
     placingCautions: cautionsFor(placingOperations(item)),
     ...(item.notes === undefined ? {} : { notes: item.notes }),
+    ...(barred === undefined ? {} : { barred }),
+    ...(sale ? { sale } : {}),
   };
 }
 

@@ -40,7 +40,8 @@ export function careCardLeaf(item: StoreItem, variant: StoreVariant, shop: Store
     ...(variant.unfinished ? { unfinished: unfinishedNotice } : {}),
     care: [...new Set([...variant.coats.map((coat) => coat.care), shop.careNote])].filter((line) => line.trim() !== ""),
     cautions: cautionsForUse(item.classes),
-    toFill: ["Lot", "Made on"],
+    // A thing for children carries a label with the same four.
+    toFill: item.classes.includes("C") ? ["Made by", "Made at", "Made on", "Lot"] : ["Lot", "Made on"],
     home: { path: indexPath, text: shop.name },
     product: { path: productPagePath(item.slug), text: item.title },
   };

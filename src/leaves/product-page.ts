@@ -32,6 +32,8 @@ export type ProductPage = {
   readonly notMadeFor: readonly string[];
   readonly overTime: readonly string[];
   readonly cautions: readonly CautionText[];
+  /** What comes with a thing for children. */
+  readonly duties: readonly string[];
   readonly home: Link;
 };
 
@@ -75,9 +77,16 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     notMadeFor: notMadeFor(item.classes),
     overTime: overTime(item, edition.length),
     cautions: cautionsForUse(item.classes),
+    duties: item.classes.includes("C") ? childDuties : [],
     home: { path: indexPath, text: shop.name },
   };
 }
+
+/** Only what has the evidence for it comes here. */
+const childDuties = [
+  "Each one carries a lasting label with maker, place, date and lot: keep it on, so that you can be reached.",
+  "A certificate says which safety rules it was made to; ask for it.",
+];
 
 const finishOf = (item: StoreItem, variant: StoreVariant, standard: boolean): Finish => ({
   name: variant.name,

@@ -34,7 +34,10 @@ export function readBody(file: string, text: string, firstLine: number, into: Ga
       if (section && before?.type === "heading" && /^makes(\s|$)/.test(passage.lines[0]?.text ?? "")) {
         const makes = readMakes(passage, into);
         if (makes) section.makes = makes;
-      } else (section?.notes ?? intro).push(readLooseParagraph(passage, into));
+      } else {
+        if (!section) into.told.push(passage.lines);
+        (section?.notes ?? intro).push(readLooseParagraph(passage, into));
+      }
     } else if (block.type === "ordered_list") {
       if (!section) into.problems.push(problem("step-outside-section", at, {}));
       for (const item of block.inside) {

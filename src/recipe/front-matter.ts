@@ -41,6 +41,19 @@ export const frontMatterSchema = z.strictObject({
   for: publicText.optional(),
   "sold as": publicText.optional(),
   claims: lines.optional(),
+  /** Tests and reasons that let a thing be sold to those it is for. */
+  evidence: z
+    .strictObject({
+      finish: text.optional(),
+      edges: text.optional(),
+      "small parts": text.optional(),
+      gaps: text.optional(),
+      tip: text.optional(),
+      "tracking label": text.optional(),
+      certificate: text.optional(),
+      food: text.optional(),
+    })
+    .optional(),
 });
 
 /** The fields whose schemas say that the store may show them, whole or only the names under them. */

@@ -3,6 +3,7 @@ import type { Place, Written } from "../problems/place.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { entriesUnder, type TreeMap, textUnder } from "../problems/yaml-tree.ts";
 import { slug } from "../units/slug.ts";
+import { checkUnprovable } from "../yard/unprovable.ts";
 import { readBody } from "./body.ts";
 import { checkLineCounts } from "./check-counts.ts";
 import { checkNamesGiven, checkReferences, checkSizesUsed, checkWhatLinesAre } from "./check-names.ts";
@@ -14,6 +15,7 @@ import { cutOnly } from "./choices-only.ts";
 import { readClaim } from "./claims.ts";
 import { readCord } from "./cord.ts";
 import { readCuts } from "./cuts.ts";
+import { provenBy, readEvidence } from "./evidence.ts";
 import { readOverall, readPanelSize } from "./extents.ts";
 import { figureInstead } from "./figure-instead.ts";
 import { readScheme } from "./finish.ts";
@@ -51,12 +53,17 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
   into.problems.push(...hidden, ...front.problems, ...checkLineCounts(front.tree));
   if (front.tree.entries.length === 0) return { problems: inReadingOrder(into.problems) };
   const tree = keepOneLine(front.tree, visible.split("\n"), into.problems);
+  for (const key of ["title", "line", "purpose"]) {
+    const text = textUnder(tree, key);
+    if (text) into.told.push([text]);
+  }
   const { intro, sections } = readBody(file, front.body, front.bodyLine, into);
   const recipe: Recipe = { file, ...readHead(tree, into), ...readParts(tree, into, beside), intro, sections };
   into.problems.push(
     ...into.bares.map(({ at, found, plain }) =>
       problem("bare-figure", at, { found, plain, ...figureInstead(plain, recipe) }),
     ),
+    ...checkUnprovable([...into.told, ...publicNames(recipe)], provenBy(recipe.classes, recipe.evidence)),
     ...checkNamesGiven(recipe),
     ...checkWhatLinesAre(recipe),
     ...checkSizesUsed(into.sizes, recipe),
@@ -67,6 +74,10 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
   );
   return into.problems.length > 0 ? { problems: inReadingOrder(into.problems) } : { recipe, problems: [] };
 }
+
+/** Names of finishes, choices and loads stand on the product page. */
+const publicNames = ({ finishes, choices, loads }: Recipe): Written[][] =>
+  [...finishes, ...choices, ...choices.flatMap(({ values }) => values), ...loads].map(({ name }) => [name]);
 
 function readHead(tree: TreeMap, into: Gathered) {
   const title = textUnder(tree, "title");
@@ -125,6 +136,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     texts: conditional("text", (key, value) => readText(key, value, into)),
     ...readChoices(tree, finishes, into),
     claims: conditional("claims", (key, value) => readClaim(key, value, into)),
+    evidence: readEvidence(tree, into),
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
     ...(soldAs ? { soldAs } : {}),
   };

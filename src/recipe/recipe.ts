@@ -3,6 +3,7 @@ import type { Loop } from "../geometry/shape.ts";
 import type { Place, Written } from "../problems/place.ts";
 import type { Exact } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
+import type { Evidence } from "./evidence.ts";
 
 /**
  * Points at things by the path of their names: `rails`, `face rails`, `front-face rails 2 to 5`, `odd rails`.
@@ -494,6 +495,8 @@ export type Recipe = {
   readonly soldAs?: SoldAs;
   readonly madeFor: readonly User[];
   readonly claims: readonly Claim[];
+  /** What lets it be sold to those it is for; private. */
+  readonly evidence: Evidence;
   /** Text before the first heading: what the buyer is told. Public. */
   readonly intro: readonly Prose[];
   readonly sections: readonly BodySection[];

@@ -13,10 +13,12 @@ export type Gathered = {
   readonly sizes: Written[];
   readonly references: { readonly reference: Reference; readonly measured: boolean }[];
   readonly onlys: Only[];
+  /** What the buyer reads, each text with its lines in their places. */
+  readonly told: (readonly Written[])[];
   /** Numbers typed into the text; what could stand there instead is known when the whole recipe is read. */
   readonly bares: { readonly at: Place; readonly found: string; readonly plain: string }[];
 };
-export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [], bares: [] });
+export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [], told: [], bares: [] });
 
 /** Ends the reading of one clause; the rest of the recipe is read on. */
 export class Refused extends Error {

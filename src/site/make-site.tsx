@@ -4,6 +4,7 @@ import { assets } from "../../layouts/assets.ts";
 import { BinderIndexPage } from "../../layouts/binder-index.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
 import { StoreIndexPage } from "../../layouts/store-index.tsx";
+import { isForSale } from "../findings/sale.ts";
 import { binderIndexLeaf } from "../leaves/binder-index.ts";
 import { landingLeaf } from "../leaves/landing.ts";
 import { storeIndexLeaf } from "../leaves/store-index.ts";
@@ -36,7 +37,9 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   }
   if (made.includes("store")) {
     const open = storeShop(shop);
-    const items = recipes.map(({ variants, hash }) => ({ item: storeItemOf(variants, shop, hash), hash }));
+    const items = recipes
+      .filter(({ variants }) => isForSale(variants[0]))
+      .map(({ variants, hash }) => ({ item: storeItemOf(variants, shop, hash), hash }));
     const leaf = storeIndexLeaf(
       items.map(({ item }) => item),
       open,

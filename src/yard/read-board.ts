@@ -19,6 +19,7 @@ import {
   parseYardLength,
   parseYardSize,
 } from "./parse-values.ts";
+import { checkPublicWords } from "./unprovable.ts";
 import type { Board, BoardLength, Species } from "./yard.ts";
 import { boardSchema } from "./yard-schema.ts";
 
@@ -32,7 +33,7 @@ export function readBoard(
   problems: Problems,
 ): Board | undefined {
   const { placed: f, problems: found } = checkShape(entry.value, boardSchema, `of "${entry.key.text}"`, entry.key.at);
-  problems.push(...found);
+  problems.push(...found, ...checkPublicWords([f?.words]));
   if (!f) return undefined;
   const wood = species.get(f.species.text);
   if (!wood)

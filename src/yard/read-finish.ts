@@ -6,6 +6,7 @@ import type { TreeEntry } from "../problems/yaml-tree.ts";
 import { type Exact, exact } from "../units/length.ts";
 import { parseNumber, plainSigns } from "../units/parse-number.ts";
 import { type Problems, parsePlain, parsePrice, parsePriced } from "./parse-values.ts";
+import { checkPublicWords } from "./unprovable.ts";
 import type { Finish } from "./yard.ts";
 import { finishSchema } from "./yard-schema.ts";
 
@@ -37,7 +38,7 @@ export function readFinish(
   problems: Problems,
 ): Finish | undefined {
   const { placed: f, problems: found } = checkShape(entry.value, finishSchema, `of "${entry.key.text}"`, entry.key.at);
-  problems.push(...found);
+  problems.push(...found, ...checkPublicWords([f?.words, f?.care]));
   if (!f) return undefined;
   const isColour = /^#?[0-9a-f]{6}$/i.test(f.colour.text);
   if (!isColour) problems.push(problem("yard-colour", f.colour.at, { found: f.colour.text }));

@@ -3,6 +3,7 @@ import type { Written } from "../problems/place.ts";
 import { checkShape } from "../problems/tree-shape.ts";
 import type { TreeEntry } from "../problems/yaml-tree.ts";
 import { type Problems, parsePrice, parsePriced, parseSides, parseWeight } from "./parse-values.ts";
+import { checkPublicWords } from "./unprovable.ts";
 import type { Fitting } from "./yard.ts";
 import { fittingSchema } from "./yard-schema.ts";
 
@@ -13,7 +14,7 @@ export function readFitting(
   problems: Problems,
 ): Fitting | undefined {
   const { placed: f, problems: found } = checkShape(entry.value, fittingSchema, `of "${entry.key.text}"`, entry.key.at);
-  problems.push(...found);
+  problems.push(...found, ...checkPublicWords([f?.words]));
   if (!f) return undefined;
   const weight = parseWeight("weight", f.weight, problems);
   const price = parsePrice(f.price, problems);

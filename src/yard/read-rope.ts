@@ -6,13 +6,14 @@ import type { TreeEntry } from "../problems/yaml-tree.ts";
 import { exact } from "../units/length.ts";
 import { type Problems, parsePrice, parsePriced, parseWeight, parseYardSize } from "./parse-values.ts";
 import { findRopeStrength, ropeStrengthSource, ropeStrengths } from "./rope-strength.ts";
+import { checkPublicWords } from "./unprovable.ts";
 import type { Rope } from "./yard.ts";
 import { ropeSchema } from "./yard-schema.ts";
 
 /** Undefined, with every problem told, where something about the rope is wrong. */
 export function readRope(entry: TreeEntry, pricedInFile: Written | undefined, problems: Problems): Rope | undefined {
   const { placed: f, problems: found } = checkShape(entry.value, ropeSchema, `of "${entry.key.text}"`, entry.key.at);
-  problems.push(...found);
+  problems.push(...found, ...checkPublicWords([f?.words]));
   if (!f) return undefined;
   const diameter = parseYardSize("diameter", f.diameter, problems);
   const perFoot = parseWeight("weight", f.weight, problems);

@@ -7,6 +7,7 @@ import { readYamlTree } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
 import { shopSchema } from "./shop-schema.ts";
+import { checkPublicWords } from "./unprovable.ts";
 import type { Shop } from "./yard.ts";
 
 const divisions: Readonly<Record<string, Division>> = {
@@ -22,6 +23,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   if (problems.length > 0) return { problems: inReadingOrder(problems) };
   const { placed: f, problems: found } = checkShape(tree, shopSchema, "of the shop");
   if (!f) return { problems: inReadingOrder(found) };
+  problems.push(...checkPublicWords([f.tagline, f.ordering, f["care-note"]]));
   const division = readDivision(f.division, problems);
   const kerf = parseYardLength("kerf", f.kerf, problems);
   const wage = parsePrice(f.wage, problems);

@@ -38,9 +38,11 @@ describe("what a build leaves", () => {
     expect(files).toContain(`binder/items/${corral}.html`);
     expect(files).toContain(`store/goods/${corral}.html`);
     for (const name of recipesIn(content)) {
-      const [, title = ""] = /^title: (.*)$/m.exec(readFileSync(join(content, "recipes", name), "utf8")) ?? [];
+      const text = readFileSync(join(content, "recipes", name), "utf8");
+      const [, title = ""] = /^title: (.*)$/m.exec(text) ?? [];
       expect(files).toContain(`binder/items/${slug(title)}.html`);
-      expect(files).toContain(`store/goods/${slug(title)}.html`);
+      const isForSale = !/^class: .*\bC\b/m.test(text) || /^evidence:$/m.test(text);
+      expect(files.includes(`store/goods/${slug(title)}.html`)).toBe(isForSale);
     }
     expect(files.filter((file) => file.startsWith(`store/care/${corral}/`)).length).toBeGreaterThan(1);
   });

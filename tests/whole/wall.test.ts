@@ -65,6 +65,14 @@ const words: Readonly<Record<string, string>> = {
   "recipe.fittings.*": "wumpkit",
   "recipe.cords.*": "zwinelash",
   "recipe.text.*": "yexwords",
+  "recipe.evidence.finish": "Dripquax laboratory report",
+  "recipe.evidence.edges": "Rounded with the flumbit",
+  "recipe.evidence.small parts": "Tried with the snorkbore",
+  "recipe.evidence.gaps": "Probed with a wigglegauge",
+  "recipe.evidence.tip": "Shoved by Brimblecombe",
+  "recipe.evidence.tracking label": "Burnt in by the ironquist",
+  "recipe.evidence.certificate": "Filed under jobblewock",
+  "recipe.evidence.food": "Tasted by glimfeather",
 };
 
 /** Private, and not a word one could look for: a choice of few words, a plain number of the trade, or made of the names above. */
@@ -125,9 +133,14 @@ const body = {
   caution: "the snagglet bites",
 } as const;
 
+const evidence = ["finish", "edges", "small parts", "gaps", "tip", "tracking label", "certificate", "food"]
+  .map((kind) => `  ${kind}: ${words[`recipe.evidence.${kind}`]}`)
+  .join("\n");
+
 const recipe = `---
 title: Plain peg rail
-class: D
+class: C D F
+for: children
 purpose: Holds what hangs.
 notes: ${words["recipe.notes"]}
 overall: 20 x fit x 12
@@ -165,6 +178,8 @@ choices:
     tall: zedsize 2, height 14
 loads:
   coats: 2 of 4 lb, on ozpanel vexlevel 2
+evidence:
+${evidence}
 ---
 A rail of four boards, {width} wide.
 

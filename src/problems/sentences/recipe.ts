@@ -181,6 +181,21 @@ export const recipeSentences = {
         ? `Add "${f.found}: …" under finish.`
         : `Write "${f.nearest}", or add "${f.found}: …" under finish.`,
   }),
+  "evidence-says-nothing": (f: { kind: string; found: string }) => ({
+    says:
+      f.found.trim() === ""
+        ? `Nothing stands after "${f.kind}" under evidence.`
+        : `"${f.found}" under evidence names no test of the ${f.kind} and no reason.`,
+    found: f.found,
+    expected: "which test, when and by whom, or why none is due",
+    mend: "Write what was done and what came out, or take the line out until it is done.",
+  }),
+  unprovable: (f: { found: string; instead: string }) => ({
+    says: `Nobody can prove "${f.found}" to a buyer.`,
+    found: f.found,
+    expected: "what can be measured, seen or looked up",
+    mend: f.instead,
+  }),
   "offered-twice": (f: { found: string }) => ({
     says: `"${f.found}" is offered a second time.`,
     found: f.found,
