@@ -28,13 +28,6 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
               {sheet.line ? `${sheet.line}: ` : ""}
               {sheet.variants}
             </p>
-            {sheet.prices ? (
-              <p>
-                <a href={`${root}${sheet.prices.path}`} aria-label={`${sheet.prices.text}: ${sheet.link.text}`}>
-                  {sheet.prices.text}
-                </a>
-              </p>
-            ) : null}
             {sheet.barred ? <p class="barred">{sheet.barred}</p> : null}
           </li>
         ))}

@@ -1,10 +1,9 @@
 // Worked-out items -> the binder's first page: every build sheet with what one needs to find it by.
-import { isPriced } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath, priceSheetPath } from "./paths.ts";
+import { buildSheetPath } from "./paths.ts";
 import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -14,7 +13,6 @@ export type BinderIndex = {
   readonly notice?: string;
   readonly sheets: readonly {
     readonly link: Link;
-    readonly prices?: Link;
     readonly line: string;
     readonly sizes: string;
     readonly weight: string;
@@ -36,7 +34,6 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
     sheets: items.map((item) => ({
       ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },
-      ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
       line: item.line ?? "",
       sizes: threeSizes([item.overall.width, item.overall.depth, item.overall.height], shop.division),
       weight: edition.weight(item.weight),
