@@ -18,10 +18,12 @@ export type Covered = { readonly plan?: readonly Used[]; readonly cost: number; 
 /** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
 const usual = {
   dives: 4,
-  patterns: 20_000,
+  patterns: 4_000,
   steps: 2_000_000,
-  longPatterns: 100_000,
+  longPatterns: 30_000,
+  lonePatterns: 100_000,
   longSteps: 30_000_000,
+  listing: 60_000_000,
   quick: 500,
   fewer: 300,
   long: 120_000,
@@ -85,10 +87,11 @@ export function cover(
       steps: usual.steps * effort,
       iterations: usual.quick * effort,
       left: usual.all * effort,
+      listing: { left: usual.listing * effort },
     };
     const long = {
       ...quick,
-      patterns: usual.longPatterns * effort,
+      patterns: (stocks.length > 1 ? usual.longPatterns : usual.lonePatterns) * effort,
       steps: usual.longSteps * effort,
       iterations: usual.long * effort,
     };

@@ -1,6 +1,7 @@
 // How one board may be filled, and who finds fillings: what the search asks of a way of sawing, whatever that way is.
 import type { Order } from "./cut-problem.ts";
 import type { Stock } from "./job.ts";
+import type { Work } from "./knapsack.ts";
 import type { Range } from "./pricing.ts";
 
 /** A piece in a strip: which kind it is and how it lies. */
@@ -40,14 +41,15 @@ export type Filler = {
   /** For each of its stocks one good whole filling of what is wanted. */
   whole(profits: Float64Array, demand: Int32Array, ranges: readonly Range[]): Fill[];
   /**
-   * Every largest filling of each stock worth at least that stock's floor; undefined where there are more than `most` or the search takes more than `work` steps.
+   * Every largest filling of each stock worth at least that stock's floor; undefined where there are more than `most` or `work`
+   * runs out.
    */
   every(
     profits: Float64Array,
     demand: Int32Array,
     floors: readonly number[],
     most: number,
-    work: number,
+    work: Work,
   ): Fill[] | undefined;
 };
 

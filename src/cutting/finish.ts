@@ -2,11 +2,18 @@
 import type { Fill, Filler } from "./fill.ts";
 import type { Incumbent } from "./incumbent.ts";
 import type { Stock } from "./job.ts";
+import type { Work } from "./knapsack.ts";
 import { boundOf, type Priced, type Range } from "./pricing.ts";
 import { searchWhole } from "./whole-search.ts";
 
-/** Counts of steps, never of time. `iterations`: for one search by the general solver; `left`: for all that are still to come. */
-export type Budget = { readonly patterns: number; readonly steps: number; readonly iterations: number; left: number };
+/** Counts of steps, never of time. `iterations`: for one search by the general solver; `left`, `listing`: for all that is still to come. */
+export type Budget = {
+  readonly patterns: number;
+  readonly steps: number;
+  readonly iterations: number;
+  left: number;
+  readonly listing: Work;
+};
 
 /**
  * Betters the incumbent as far as it goes with so many boards of each stock; answers whether no cheaper plan is left there.
@@ -59,7 +66,7 @@ function usefulFills(
   target: number,
   ranges: readonly Range[],
   prices: readonly Priced[],
-  { patterns, steps }: Budget,
+  { patterns, steps, listing }: Budget,
 ): Fill[] | undefined {
   const [first, ...others] = prices as [Priced, ...Priced[]];
   // A filling's reduced cost counts from the best of its stock where the bound already counts a board of it.
@@ -71,12 +78,18 @@ function usefulFills(
     });
   };
   const found: Fill[] = [];
+  const work = { left: Math.min(steps, listing.left) };
+  const before = work.left;
   const floors = floorsOf(first);
   for (const filler of fillers) {
-    const fills = filler.every(first.profits, demand, floors, patterns - found.length, steps);
-    if (fills === undefined) return undefined;
+    const fills = filler.every(first.profits, demand, floors, patterns - found.length, work);
+    if (fills === undefined) {
+      listing.left -= before - work.left;
+      return undefined;
+    }
     found.push(...fills);
   }
+  listing.left -= before - work.left;
   const also = others.map((priced) => ({ profits: priced.profits, floors: floorsOf(priced) }));
   // What holds for whole fillings only is not asked of strips.
   return found.filter(

@@ -7,6 +7,9 @@ export type Things = {
   readonly most: Int32Array;
 };
 
+/** Steps of listing that may still be taken; every step takes one off. */
+export type Work = { left: number };
+
 export type Load = { readonly value: number; readonly counts: Int32Array };
 
 /** Above this many table cells a search takes the table's place. */
@@ -139,14 +142,14 @@ function searchLoad({ sizes, profits, most }: Things, useful: readonly number[],
 
 /**
  * Every load of this room worth at least `floor` to which nothing can be added, each once; undefined where there are more than
- * `limit` or the search takes more than `work` steps.
+ * `limit` or `work` runs out.
  */
 export function everyLoad(
   things: Things,
   room: number,
   floor: number,
   limit: number,
-  work: number,
+  work: Work,
 ): Int32Array[] | undefined {
   const { sizes, profits, most } = things;
   const order: number[] = [];
@@ -155,9 +158,8 @@ export function everyLoad(
   const hopes = hopesOf(things, order, room);
   const found: Int32Array[] = [];
   const counts = new Int32Array(sizes.length);
-  let steps = 0;
   const visit = (k: number, left: number, value: number): boolean => {
-    if (++steps > work) return false;
+    if (--work.left < 0) return false;
     if (value + hopes(k, left) < floor) return true;
     if (k === order.length) {
       const more = order.some((i) => (sizes[i] as number) <= left && (counts[i] as number) < (most[i] as number));
