@@ -1,6 +1,7 @@
 // Operations and hazard classes -> the usual cautions, each with its hazard, what it can do, how to keep clear of it, and its source.
 import type { HazardClass } from "../recipe/recipe.ts";
 import type { Operation } from "./operations.ts";
+import type { Use } from "./use.ts";
 
 /** By ANSI Z535.4: could cause death or serious injury; could cause minor or moderate injury; no injury. */
 export type SignalWord = "WARNING" | "CAUTION" | "NOTICE";
@@ -147,6 +148,15 @@ const byOperation: Record<Operation, Caution> = {
     avoidance: "Work outdoors or with the doors open, away from flames; follow the tin.",
     source: practice,
   },
+  "coat with lime": {
+    id: "lime",
+    signal: "WARNING",
+    hazard: "Limewash is caustic while it is wet.",
+    consequence: "It burns skin, and a splash can blind.",
+    avoidance:
+      "Goggles, long sleeves and waterproof gloves on; keep clean water beside you, and rinse an eye for a quarter of an hour and see a doctor.",
+    source: "NIOSH pocket guide: calcium hydroxide; the words: common practice, no source",
+  },
   "coat with drying oil": {
     id: "oily-rags",
     signal: "WARNING",
@@ -162,77 +172,108 @@ const byOperation: Record<Operation, Caution> = {
 export const cautionsFor = (operations: readonly Operation[]): Caution[] =>
   [...new Set(operations)].map((operation) => byOperation[operation]);
 
-const byClass: Partial<Record<HazardClass, Caution>> = {
-  S: {
-    id: "not-a-seat",
+/** Pounds as the edition prints them. */
+type Weight = (pounds: number) => string;
+
+const loadWords = ({ loads }: Use, weight: Weight): string =>
+  loads.map(({ pounds, count }) => (count === 1 ? weight(pounds) : `${weight(pounds)} each`)).join(" and ");
+
+/** Each rule gives the caution that its class calls for in this use, or none. */
+const byClass: Partial<Record<HazardClass, (use: Use, weight: Weight) => Caution | undefined>> = {
+  S: ({ classes }) =>
+    classes.includes("L")
+      ? undefined
+      : {
+          id: "not-a-seat",
+          signal: "WARNING",
+          hazard: "It is made to hold things, not people.",
+          consequence: "It can break or tip under somebody.",
+          avoidance: "Do not sit, stand or climb on it.",
+          source: practice,
+        },
+  L: (use, weight) => ({
+    id: use.loads.length === 0 ? "no-load-stated" : "load-stated",
     signal: "WARNING",
-    hazard: "It is made to hold things, not people.",
-    consequence: "It can break or tip under somebody.",
-    avoidance: "Do not sit, stand or climb on it.",
+    hazard:
+      use.loads.length === 0
+        ? "No load has been worked out or tested for it."
+        : `It is meant for ${loadWords(use, weight)}; that has not been tested.`,
+    consequence: use.carriesPeople ? "It can break under more." : "It can break under more, or under a person.",
+    avoidance: use.carriesPeople
+      ? "Do not load it with more."
+      : "Do not load it with more; do not sit, stand or climb on it.",
     source: practice,
-  },
-  L: {
-    id: "no-load-stated",
-    signal: "WARNING",
-    hazard: "No load has been worked out or tested for it.",
-    consequence: "It can break under a person.",
-    avoidance: "Do not sit or stand on it.",
-    source: practice,
-  },
-  T: {
-    id: "anchor-it",
-    signal: "WARNING",
-    hazard: "It is tall for its depth and can be pulled over.",
-    consequence: "A child can be killed under it.",
-    avoidance:
-      "Fasten it to solid wood or masonry before you load it, with a fixing that suits the wall; ask somebody licensed if unsure. Heavy things go on the lowest deck.",
-    source: "CPSC advice on anchoring; the fixing itself: common practice, no source",
-  },
-  H: {
+  }),
+  T: ({ anchored }) =>
+    anchored
+      ? {
+          id: "anchor-it",
+          signal: "WARNING",
+          hazard: "It is tall for its depth and can be pulled over.",
+          consequence: "A child can be killed under it.",
+          avoidance:
+            "Fasten it to solid wood or masonry before you load it, with a fixing that suits the wall; ask somebody licensed if unsure. Heavy things go at the bottom.",
+          source: "CPSC advice on anchoring; the fixing itself: common practice, no source",
+        }
+      : {
+          id: "stand-it-level",
+          signal: "WARNING",
+          hazard: "It can tip when somebody leans on an edge or climbs on it.",
+          consequence: "It falls on whoever is near, with all that is on it.",
+          avoidance: "Stand it on firm level ground; do not lean or climb on it.",
+          source: practice,
+        },
+  H: ({ hasRope }) => ({
     id: "hang-it-well",
     signal: "WARNING",
     hazard: "It hangs, and can fall.",
     consequence: "It hits whoever is under it.",
-    avoidance: "Hang it from solid wood or masonry with a fixing made for the weight.",
+    avoidance: hasRope
+      ? "Hang it from a hook that holds in solid wood or masonry, not where people sit or sleep."
+      : "Fasten it to solid wood or masonry with a fixing made for the weight, not where people sit or sleep.",
     source: practice,
-  },
-  C: {
+  }),
+  C: () => ({
     id: "grown-up-near",
     signal: "WARNING",
     hazard: "Children climb, pull and put things in their mouths.",
     consequence: "They can fall, be caught or choke.",
     avoidance: "Keep a grown-up near while it is in use.",
     source: practice,
-  },
-  F: {
+  }),
+  F: () => ({
     id: "not-food-tested",
     signal: "NOTICE",
     hazard: "It has not been tested for food.",
     consequence: "Its finish may pass into what lies on it.",
     avoidance: "Put a clean liner between it and unpacked food.",
     source: practice,
-  },
-  G: {
+  }),
+  G: ({ hasLid }) => ({
     id: "clear-panel",
     signal: "WARNING",
-    hazard: "A clear panel can break, and a lid can drop.",
-    consequence: "It cuts, and it pinches fingers.",
-    avoidance: "Set the stay before you reach in; do not lean on the panel.",
+    hazard: hasLid ? "A clear panel can break, and a lid can drop." : "A clear panel can break.",
+    consequence: hasLid ? "It cuts, and it pinches fingers." : "Its edges cut.",
+    avoidance: hasLid ? "Set the stay before you reach in; do not lean on the panel." : "Do not lean on the panel.",
     source: practice,
-  },
-  X: {
-    id: "wet-wood",
-    signal: "NOTICE",
-    hazard: "Wood that stands wet or on soil decays.",
-    consequence: "It loses its strength from the feet up.",
-    avoidance: "Stand it on stone, gravel or feet, and let it dry out; look at the feet once a year.",
-    source: practice,
-  },
+  }),
+  X: ({ classes }) =>
+    classes.includes("H")
+      ? undefined
+      : {
+          id: "wet-wood",
+          signal: "NOTICE",
+          hazard: "Wood that stands wet or on soil decays.",
+          consequence: "It loses its strength from the feet up.",
+          avoidance: "Stand it on stone, gravel or feet, and let it dry out; look at the feet once a year.",
+          source: practice,
+        },
 };
 
-/** What the one who uses it has to be told, by hazard class. A class that calls for nothing is passed over. */
-export const cautionsForUse = (classes: readonly HazardClass[]): Caution[] => {
-  const due = classes.includes("L") ? classes.filter((one) => one !== "S") : classes;
+/** What the one who uses it has to be told, the gravest first. A class that calls for nothing is passed over. */
+export function cautionsForUse(use: Use, weight: Weight): Caution[] {
   const order: Record<SignalWord, number> = { WARNING: 0, CAUTION: 1, NOTICE: 2 };
-  return due.flatMap((one) => byClass[one] ?? []).sort((a, b) => order[a.signal] - order[b.signal]);
-};
+  return use.classes
+    .flatMap((one) => byClass[one]?.(use, weight) ?? [])
+    .sort((a, b) => order[a.signal] - order[b.signal]);
+}

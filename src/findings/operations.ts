@@ -18,6 +18,7 @@ export type Operation =
   | "lift"
   | "sand"
   | "coat"
+  | "coat with lime"
   | "coat with drying oil"
   | "handle treated wood";
 
@@ -59,6 +60,7 @@ export function finishingOperations(variants: readonly Item[]): Operation[] {
   return operations([
     ["sand", true],
     ["coat", finishes.length > 0],
+    ["coat with lime", finishes.some((finish) => finish.kind === "limewash")],
     ["coat with drying oil", finishes.some((finish) => finish.oilyRags)],
   ]);
 }

@@ -8,13 +8,14 @@ const toolsFor: Partial<Record<Operation, readonly string[]>> = {
   crosscut: ["crosscut saw with a stop block"],
   bore: ["clamps"],
   notch: ["fine saw and chisel"],
-  sand: ["sanding block or sander", "dust mask"],
+  sand: ["sanding block or sander", "sandpaper, 80 to 180 grit", "dust mask"],
   "pocket holes": ["pocket-hole jig with its bit and collar", "clamps"],
   "lead holes": ["drill with lead-hole bits", "clamps"],
   "drive nails": ["hammer"],
   glue: ["clamps"],
   coat: ["brushes or rags"],
-  "coat with drying oil": ["lidded metal can for rags"],
+  "coat with lime": ["goggles", "waterproof gloves", "water to rinse with"],
+  "coat with drying oil": ["waterproof gloves", "lidded metal can for rags"],
 };
 
 const always = ["tape and pencil", "square", "safety glasses", "ear muffs"] as const;
@@ -33,11 +34,26 @@ export function toolsOf(variants: readonly [Item, ...Item[]]): Tools {
     section.steps.flatMap((step) => stepOperations(step, item, section.makes !== undefined)),
   );
   const operations = [...cuttingOperations(item), ...steps, ...finishingOperations(variants)];
+  const shaping = [
+    ...(item.pieces.some(({ blanks }) => blanks !== undefined) ? ["clamps"] : []),
+    ...(item.pieces.some(({ outline }) => outline !== undefined) ? ["bandsaw or scroll saw", "file"] : []),
+    ...(hasGluedMitres(item) ? ["band clamp"] : []),
+  ];
   const holes = item.pieces.flatMap((piece) => piece.cuts.flatMap((cut) => (cut.kind === "hole" ? [cut.across] : [])));
   const screws = item.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener));
   return {
-    names: [...new Set([...always, ...operations.flatMap((operation) => toolsFor[operation] ?? [])])],
+    names: [...new Set([...always, ...operations.flatMap((operation) => toolsFor[operation] ?? []), ...shaping])],
     drivers: [...new Set(screws.map(({ driver }) => driver).filter((driver) => driver !== ""))].sort(),
     bores: [...new Set(holes)].sort((a, b) => a - b),
   };
+}
+
+/** A glued join of two boards whose ends are both cut at a slant: only a band draws it shut. */
+function hasGluedMitres({ joins, pieces }: Item): boolean {
+  const slanted = new Set(
+    pieces
+      .filter(({ ends }) => ends.some((end) => Math.abs(end.mitre) + Math.abs(end.bevel) > 0.05))
+      .flatMap((p) => p.members),
+  );
+  return joins.some(({ ways, a, b }) => ways.includes("glue") && slanted.has(a) && slanted.has(b));
 }

@@ -5,10 +5,10 @@ import { binderSheet, phoneSheet, type Sheet } from "../drawing/sheet.ts";
 import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
 import { cuttingOperations, placingOperations } from "../findings/operations.ts";
 import { toolsOf } from "../findings/tools.ts";
+import { useOf } from "../findings/use.ts";
 import { yardList } from "../findings/yard-list.ts";
 import type { Item } from "../item/item.ts";
 import { type Form, formFacts } from "../item/variants/forms.ts";
-import { hazardClasses } from "../recipe/recipe.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type CordSheet, cordSheet } from "./cord-sheet.ts";
 import { type CuttingSheet, cuttingSheet } from "./cutting-sheet.ts";
@@ -26,6 +26,7 @@ import { barredText, type SaleSheet, saleSheet } from "./sale-sheet.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
 import { unfinishedNotice } from "./unfinished.ts";
 import { carriedBy, useFacts } from "./use-facts.ts";
+import { classNames } from "./uses.ts";
 import { type Bought, type YardSheet, yardSheet } from "./yard-sheet.ts";
 
 export type BuildSheet = {
@@ -91,7 +92,7 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
     ...(bare.length === 0
       ? {}
       : { unfinished: { ...unfinishedNotice, title: `${unfinishedNotice.title}: ${bare.join(", ")}` } }),
-    useCautions: cautionsForUse(item.classes),
+    useCautions: cautionsForUse(useOf(item), edition.weight),
     exploded: pictureOn(coverSheet, (sheet) => drawExploded(item, sheet)),
     pieces: piecesTable(item, edition.bare),
     tools: toolTexts(variants, edition.length),
@@ -139,7 +140,7 @@ function factsOf(variants: Form, shop: Shop): Fact[] {
     { name: "Variants", value: variants.map((one) => one.variant.name).join(", ") },
     ...useFacts({ ...item, loads: carriedBy(item) }, edition.weight),
     ...(item.soldAs ? [{ name: "To build", value: `${item.soldAs.count} of what this sheet shows` }] : []),
-    { name: "Use", value: item.classes.map((one) => hazardClasses[one]).join("; ") || "not stated" },
+    { name: "Use", value: classNames(useOf(item)) || "not stated" },
   ];
 }
 

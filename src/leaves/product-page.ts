@@ -73,10 +73,10 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     wood: item.woods,
     included: item.fittings.map(({ words, count }) => (count === 1 ? words : `${count} × ${words}`)),
     finishes: item.variants.map((variant) => finishOf(item, variant, variant === standard)),
-    madeFor: madeFor(item.classes),
-    notMadeFor: notMadeFor(item.classes),
-    overTime: overTime(item, edition.length),
-    cautions: cautionsForUse(item.classes),
+    madeFor: madeFor(item.use, edition.weight),
+    notMadeFor: notMadeFor(item.use),
+    overTime: overTime(item),
+    cautions: cautionsForUse(item.use, edition.weight),
     duties: item.classes.includes("C") ? childDuties : [],
     home: { path: indexPath, text: shop.name },
   };
@@ -100,12 +100,12 @@ const finishOf = (item: StoreItem, variant: StoreVariant, standard: boolean): Fi
   care: { path: careCardPath(item.slug, variant.slug), text: `Care card: ${variant.name}` },
 });
 
-function overTime(item: StoreItem, length: (inches: StoreItem["overall"]["width"]) => string): string[] {
+function overTime(item: StoreItem): string[] {
   const swelling =
     item.swell === undefined
       ? []
       : [
-          `Wood swells when it is wet and shrinks when it is dry. Its widest board, ${length(item.swell.width)}, changes by about ${smallChange(item.swell.change)} over a year outdoors; the gaps close and open by as much.`,
+          `Wood swells when it is wet and shrinks when it is dry: over a year outdoors a board's width changes by up to ${smallChange(item.swell)}${item.use.hasGaps ? ", and the gaps close and open by as much" : ""}.`,
         ];
   const bare = item.variants.some((variant) => variant.unfinished || variant.bare !== undefined)
     ? ["Bare wood in the open turns silver grey, sooner on the side that gets the sun and the rain."]

@@ -5,6 +5,7 @@ import type { Drawing } from "../drawing/drawing.ts";
 import { drawMeasuredView } from "../drawing/measured-view.ts";
 import { phoneSheet } from "../drawing/sheet.ts";
 import { movementOf } from "../findings/movement.ts";
+import { type Use, useOf } from "../findings/use.ts";
 import type { Item, WorkedProse } from "../item/item.ts";
 import { type FormFacts, formFacts, formsOf } from "../item/variants/forms.ts";
 import type { HazardClass } from "../recipe/recipe.ts";
@@ -50,10 +51,12 @@ export type StoreItem = {
   readonly overall: { readonly width: Length; readonly depth: Length; readonly height: Length };
   /** Public words for each kind of board: "western redcedar, not treated". */
   readonly woods: readonly string[];
-  /** Public words and number of what comes with it that is not wood. */
+  /** Public words of what comes with it that is not wood, and how many with all that is sold as one. */
   readonly fittings: readonly { readonly words: string; readonly count: number }[];
   /** Inches by which its widest board swells from dry to wet. */
-  readonly swell?: { readonly width: Length; readonly change: number };
+  readonly swell?: number;
+  /** How it is used: what the words on use, cautions and care are chosen by. */
+  readonly use: Use;
   /** Its sizes drawn, for wide screens and for a phone. */
   readonly measured: Drawing;
   readonly measuredNarrow: Drawing;
@@ -82,6 +85,7 @@ export const storeShop = (shop: Shop): StoreShop => ({
 export function storeItem(variants: readonly [Item, ...Item[]], division: Division): StoreItem {
   const [item] = variants;
   const movement = movementOf(item);
+  const sold = item.soldAs?.count ?? 1;
   const forms = formsOf(variants);
   const [first, ...others] = forms[0].map(storeVariant) as [StoreVariant, ...StoreVariant[]];
   return {
@@ -94,10 +98,10 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
     overall: item.overall,
     woods: [...new Set(item.pieces.map((piece) => piece.board.words))],
     fittings: [
-      ...item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count })),
-      ...[...new Set(item.cords.map(({ rope }) => rope.words))].map((words) => ({ words, count: 1 })),
+      ...item.fittings.map(({ fitting, count }) => ({ words: fitting.words, count: count * sold })),
+      ...[...new Set(item.cords.map(({ rope }) => rope.words))].map((words) => ({ words, count: sold })),
     ],
-    ...(movement === undefined ? {} : { swell: { width: movement.width, change: movement.change } }),
+    ...(movement === undefined ? {} : { swell: movement.change }),
     measured: drawMeasuredView(item, division),
     measuredNarrow: drawMeasuredView(item, division, phoneSheet),
     variants: [first, ...others],
@@ -107,6 +111,7 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
         : forms.map(formFacts).map(({ name, overall, weight, woods }) => ({ name, overall, weight, woods })),
     sayings: item.sayings,
     loads: carriedBy(item),
+    use: useOf(item),
     madeFor: item.madeFor,
     ...(item.soldAs ? { soldAs: item.soldAs } : {}),
   };

@@ -6,10 +6,22 @@ import {
   placingOperations,
   stepOperations,
 } from "../../src/findings/operations.ts";
+import { toolsOf } from "../../src/findings/tools.ts";
+import { type Use, useOf } from "../../src/findings/use.ts";
 import type { Item, WorkedStep } from "../../src/item/item.ts";
 import { type HazardClass, hazardClasses } from "../../src/recipe/recipe.ts";
 import { corral, rack } from "../leaves/worked-goods.ts";
 import { inch } from "./timber.ts";
+
+const plain: Use = {
+  classes: [],
+  loads: [],
+  carriesPeople: false,
+  anchored: false,
+  hasGaps: false,
+  hasRope: false,
+  hasLid: false,
+};
 
 const ids = (list: readonly { readonly id: string }[]): string[] => list.map(({ id }) => id);
 
@@ -83,14 +95,47 @@ describe("cautions", () => {
     expect(ids(cautionsFor(finishingOperations([painted])))).toEqual(["sand", "coat"]);
   });
 
-  it("class T is to be fastened to the wall, class S alone is not", () => {
-    expect(ids(cautionsForUse(rack[0].classes))).toContain("anchor-it");
-    expect(ids(cautionsForUse(corral[0].classes))).not.toContain("anchor-it");
+  const pounds = (weight: number): string => `${weight} lb`;
+  const forUse = (own: Partial<Use>) => cautionsForUse({ ...plain, ...own }, pounds);
+
+  it("class T with an anchor is to be fastened to the wall; without one it is stood on firm level ground", () => {
+    expect(ids(cautionsForUse(useOf(rack[0]), pounds))).toContain("anchor-it");
+    const [free] = forUse({ classes: ["T"] });
+    expect(free?.id).toBe("stand-it-level");
+    expect(`${free?.hazard} ${free?.avoidance}`).not.toMatch(/wall|anchor|deck/);
+    expect(ids(cautionsForUse(useOf(corral[0]), pounds))).toEqual(["not-a-seat", "wet-wood"]);
+  });
+
+  it("2 loads of 15 lb are said as meant for 15 lb each, and nothing says that no load is worked out", () => {
+    const [stated] = forUse({ classes: ["L"], loads: [{ name: "basket", pounds: 15, count: 2 }] });
+    expect(stated?.hazard).toBe("It is meant for 15 lb each; that has not been tested.");
+    expect(forUse({ classes: ["L"] })[0]?.hazard).toBe("No load has been worked out or tested for it.");
+  });
+
+  it("what carries a person is not forbidden to be sat on", () => {
+    const loads = [{ name: "grown-up", pounds: 250, count: 1 }];
+    expect(forUse({ classes: ["L"], loads, carriesPeople: true })[0]?.avoidance).not.toMatch(/sit/);
+  });
+
+  it("what hangs is not told to stand on gravel; a clear panel without a lid has no stay to set", () => {
+    expect(ids(forUse({ classes: ["H", "X"] }))).toEqual(["hang-it-well"]);
+    expect(forUse({ classes: ["G"] })[0]?.avoidance).toBe("Do not lean on the panel.");
+    expect(forUse({ classes: ["G"], hasLid: true })[0]?.avoidance).toMatch(/stay/);
+  });
+
+  it("limewash is caustic: goggles and gloves are in its caution and among the tools (NIOSH, calcium hydroxide)", () => {
+    const [coat] = corral[1].variant.finish;
+    if (!coat) throw new Error("no coat");
+    const lime = { ...coat, finish: { ...coat.finish, kind: "limewash" as const, oilyRags: false } };
+    const limed: Item = { ...corral[1], variant: { ...corral[1].variant, finish: [lime] } };
+    expect(ids(cautionsFor(finishingOperations([limed])))).toEqual(["sand", "coat", "lime"]);
+    expect(toolsOf([limed]).names).toEqual(expect.arrayContaining(["goggles", "waterproof gloves"]));
+    expect(toolsOf([corral[1]]).names).not.toContain("goggles");
   });
 
   it("warnings come before cautions, cautions before notices", () => {
     const rank = { WARNING: 0, CAUTION: 1, NOTICE: 2 };
-    const order = cautionsForUse(Object.keys(hazardClasses) as HazardClass[]).map(({ signal }) => rank[signal]);
+    const order = forUse({ classes: Object.keys(hazardClasses) as HazardClass[] }).map(({ signal }) => rank[signal]);
     expect(order).toEqual([...order].sort());
     expect(order.length).toBeGreaterThan(5);
   });
@@ -99,7 +144,7 @@ describe("cautions", () => {
     const all = [
       ...cautionsFor(cuttingOperations(withPieces(corral[0], { length: inch("5"), planed: true }))),
       ...cautionsFor(finishingOperations(corral)),
-      ...cautionsForUse(Object.keys(hazardClasses) as HazardClass[]),
+      ...forUse({ classes: Object.keys(hazardClasses) as HazardClass[] }),
     ];
     for (const { hazard, consequence, avoidance, source } of all) {
       for (const sentence of [hazard, consequence, avoidance]) expect(sentence).toMatch(/^[A-Z].{8,}[.]$/);
