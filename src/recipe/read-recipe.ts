@@ -15,6 +15,7 @@ import { cutOnly } from "./choices-only.ts";
 import { readClaim } from "./claims.ts";
 import { readCord } from "./cord.ts";
 import { readCuts } from "./cuts.ts";
+import { withoutEchoes } from "./echoes.ts";
 import { provenBy, readEvidence } from "./evidence.ts";
 import { readOverall, readPanelSize } from "./extents.ts";
 import { figureInstead } from "./figure-instead.ts";
@@ -72,7 +73,9 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
     ...checkMakes(recipe),
     ...checkChoices(recipe, into.onlys, into.problems.length === 0),
   );
-  return into.problems.length > 0 ? { problems: inReadingOrder(into.problems) } : { recipe, problems: [] };
+  return into.problems.length > 0
+    ? { problems: inReadingOrder(withoutEchoes(into.problems)) }
+    : { recipe, problems: [] };
 }
 
 /** Names of finishes, choices and loads stand on the product page. */
