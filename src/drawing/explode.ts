@@ -18,7 +18,7 @@ const alsoOpens = 0.6;
 /** Contacts between different units, by the axes their normals run along, slanted ones by each; a lies before b on it. */
 function seatsOf(contacts: readonly Contact[], units: readonly Unit[]): readonly Seat[] {
   const unitOf = new Map(units.flatMap((unit, i) => unit.members.map((id) => [id, i] as const)));
-  return contacts.flatMap(({ a, b, normal }) => {
+  const all = contacts.flatMap(({ a, b, normal }) => {
     const [from, to] = [unitOf.get(a), unitOf.get(b)];
     if (from === undefined || to === undefined || from === to) return [];
     const most = Math.max(...normal.map(Math.abs));
@@ -27,6 +27,9 @@ function seatsOf(contacts: readonly Contact[], units: readonly Unit[]): readonly
       return [part > 0 ? { a: from, b: to, axis } : { a: to, b: from, axis }];
     });
   });
+  // A board in a housing is held from both sides along an axis: it doesn't open that way.
+  const known = new Set(all.map(({ a, b, axis }) => `${a} ${b} ${axis}`));
+  return all.filter(({ a, b, axis }) => !known.has(`${b} ${a} ${axis}`));
 }
 
 /**

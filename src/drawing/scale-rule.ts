@@ -26,7 +26,8 @@ export function drawRule(
     const at = spotOnPaper(picture, placement, spot);
     return [at[0] - zero[0], at[1] - zero[1]];
   };
-  const [inch, across] = [way([1, 0, 0]), way([0, blade, 0])];
+  const inch = way([1, 0, 0]);
+  const across = broadEnough(way([0, blade, 0]), inch);
   const whole = lengths.find((length) => inch[0] * length + across[0] <= room.most);
   if (whole === undefined) return undefined;
   const foot: Paper = [room.left, room.top - across[1]];
@@ -55,4 +56,11 @@ export function drawRule(
       },
     ],
   };
+}
+
+/** On small drawings the blade is drawn broader, so that its edges stand apart. */
+function broadEnough(across: Paper, inch: Paper): Paper {
+  const apart = Math.abs(across[0] * inch[1] - across[1] * inch[0]) / Math.hypot(...inch);
+  const more = Math.max(1, leastTick / apart);
+  return [across[0] * more, across[1] * more];
 }

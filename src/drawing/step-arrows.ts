@@ -5,6 +5,7 @@ import { add, dot, length, subtract, times } from "../geometry/vector.ts";
 import type { Driven, Member } from "../item/item.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
+import { type Segment, sideBySide } from "./side-by-side.ts";
 import { isSeen, seenStretches } from "./visibility.ts";
 import type { Entry } from "./way-in.ts";
 
@@ -115,25 +116,65 @@ function wayArrow({ from, seat }: Way, picture: Picture, placement: Placement): 
 const outOf = (board: Member, head: Vec3, way: Vec3): number =>
   Math.max(0, stretchIn(board.solid, head, times(way, -1), 0)?.[1] ?? 0);
 
-/** Short arrows that end at the heads; a head nobody sees from here has its arrow dashed. */
+type Arrow = { readonly line: Segment; readonly seen: boolean; readonly way: Paper };
+
+/** Parallel lines stand this far apart on paper (ISO 128-2). */
+const leastApart = 0.7;
+/** A dashed line this near to a continuous one lies under it. */
+const under = 0.1;
+
+const runsBeside = (a: Segment, b: Segment, apart: number): boolean => {
+  const found = sideBySide(a, b);
+  return found !== undefined && found.together > 0.4 && found.apart < apart;
+};
+
+/**
+ * Short arrows that end at the heads; a head nobody sees from here has its arrow dashed. Where two would run into one line, or a
+ * dashed one under an edge (`edges`: continuous lines), the later one is its head alone.
+ */
 export function drawScrews(
   driven: readonly Driven[],
   by: ReadonlyMap<string, Vec3>,
   picture: Picture,
   placement: Placement,
+  edges: readonly Mark[],
 ): Mark[] {
+  const continuous = segmentsOf(edges);
+  const drawn: Arrow[] = [];
   return driven.flatMap((one): Mark[] => {
-    const head = add(one.head, by.get(one.a) ?? [0, 0, 0]);
-    const start = add(head, times(one.way, -screwLength / placement.scale));
-    const [from, tip] = [spotOnPaper(picture, placement, start), spotOnPaper(picture, placement, head)];
-    const way = unit(from, tip);
-    if (way[0] === 0 && way[1] === 0) return [];
-    const board = picture.bodies.find(({ member }) => member.id === one.a)?.member;
-    const out = board === undefined ? 0 : outOf(board, one.head, one.way);
-    const seen = isSeen(picture, add(head, times(one.way, -out - 0.05)));
+    const arrow = arrowOf(one, by, picture, placement);
+    if (arrow === undefined) return [];
+    const { line, seen, way } = arrow;
+    const isLost =
+      drawn.some((other) => runsBeside(line, other.line, leastApart)) ||
+      (!seen && continuous.some((edge) => runsBeside(line, edge, under)));
+    if (!isLost) drawn.push(arrow);
     return [
-      { kind: "lines", line: seen ? "dimension" : "hidden", chains: [[from, tip]] },
-      { kind: "arrowhead", tip, way, size: screwArrow },
+      ...(isLost ? [] : [{ kind: "lines", line: seen ? "dimension" : "hidden", chains: [line] } as const]),
+      { kind: "arrowhead", tip: line[1], way, size: screwArrow },
     ];
   });
+}
+
+const segmentsOf = (marks: readonly Mark[]): readonly Segment[] =>
+  marks.flatMap((mark) =>
+    mark.kind === "lines"
+      ? mark.chains.flatMap((chain) => chain.slice(1).map((to, i): Segment => [chain[i] as Paper, to]))
+      : [],
+  );
+
+function arrowOf(
+  one: Driven,
+  by: ReadonlyMap<string, Vec3>,
+  picture: Picture,
+  placement: Placement,
+): Arrow | undefined {
+  const head = add(one.head, by.get(one.a) ?? [0, 0, 0]);
+  const start = add(head, times(one.way, -screwLength / placement.scale));
+  const line: Segment = [spotOnPaper(picture, placement, start), spotOnPaper(picture, placement, head)];
+  const way = unit(...line);
+  if (way[0] === 0 && way[1] === 0) return undefined;
+  const board = picture.bodies.find(({ member }) => member.id === one.a)?.member;
+  const out = board === undefined ? 0 : outOf(board, one.head, one.way);
+  return { line, way, seen: isSeen(picture, add(head, times(one.way, -out - 0.05))) };
 }

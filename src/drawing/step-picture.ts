@@ -155,7 +155,9 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   );
   const kindOf = (member: Member): LineKind => (added.has(member.id) ? "strong" : "light");
   const toneOf = (member: Member): Tone => ({ kind: added.has(member.id) ? "added" : "there" });
-  const screws = drawScrews(driven, by, picture, placement);
+  const outlines = drawLines(picture, placement, kindOf, ["strong", "light"]);
+  const waysIn = drawWaysIn(entries, picture, placement);
+  const screws = drawScrews(driven, by, picture, placement, [...outlines, ...waysIn]);
   const arrows = screws.flatMap((mark) => (mark.kind === "lines" ? mark.chains : []));
   const callouts = marks.map((mark) => {
     const owners = new Set(
@@ -173,8 +175,8 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
     pen: 0.25,
     marks: [
       ...drawRegions(picture, placement, look.shading, toneOf),
-      ...drawLines(picture, placement, kindOf, ["strong", "light"]),
-      ...drawWaysIn(entries, picture, placement),
+      ...outlines,
+      ...waysIn,
       ...screws,
       ...drawBalloons(
         callouts.filter((callout) => callout.spots.length > 0),
