@@ -28,6 +28,11 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
               {sheet.line ? `${sheet.line}: ` : ""}
               {sheet.variants}
             </p>
+            <p>
+              <a href={`${root}${sheet.listing.path}`} aria-label={`${sheet.listing.text}: ${sheet.link.text}`}>
+                {sheet.listing.text}
+              </a>
+            </p>
             {sheet.barred ? <p class="barred">{sheet.barred}</p> : null}
           </li>
         ))}

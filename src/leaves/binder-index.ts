@@ -3,7 +3,7 @@ import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath } from "./paths.ts";
+import { buildSheetPath, listingPath } from "./paths.ts";
 import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -18,6 +18,7 @@ export type BinderIndex = {
     readonly weight: string;
     readonly pieces: string;
     readonly variants: string;
+    readonly listing: Link;
     /** Why it is not in the store. */
     readonly barred?: string;
   }[];
@@ -39,6 +40,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
       weight: edition.weight(item.weight),
       pieces: String(item.members.length),
       variants: variantsText(item),
+      listing: { path: listingPath(item.slug), text: "Listing" },
     })),
   };
 }

@@ -7,6 +7,7 @@ export const formSheetPath = (slug: string, form: string): string =>
   form === "" ? buildSheetPath(slug) : `items/${slug}/${form}.html`;
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
+export const listingPath = (slug: string): string => `listings/${slug}.html`;
 export const indexPath = "index.html";
 
 /** "../" for each folder between a path and its shelf's root. */

@@ -19,7 +19,7 @@ import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 /** The shop as it shows itself: no wage, no notes. */
 export type StoreShop = Pick<
   Shop,
-  "name" | "tagline" | "notice" | "place" | "contact" | "ordering" | "careNote" | "division"
+  "name" | "tagline" | "notice" | "place" | "contact" | "address" | "ordering" | "careNote" | "division"
 >;
 
 export type StoreCoat = {
@@ -76,6 +76,7 @@ export const storeShop = (shop: Shop): StoreShop => ({
   ...(shop.notice === undefined ? {} : { notice: shop.notice }),
   place: shop.place,
   contact: shop.contact,
+  ...(shop.address === undefined ? {} : { address: shop.address }),
   ordering: shop.ordering,
   careNote: shop.careNote,
   division: shop.division,

@@ -1,12 +1,14 @@
 // The worked-out variants of one recipe -> its pages on both shelves, made once for the same texts.
 import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
+import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
-import { careCardPath, formSheetPath, productPagePath, rootFrom } from "../leaves/paths.ts";
+import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
+import { careCardPath, formSheetPath, listingPath, productPagePath, rootFrom } from "../leaves/paths.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -25,12 +27,20 @@ const storeItems = new Remembered<StoreItem>();
 export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): readonly Page[] =>
   binderPages.answer(hash, () => {
     const forms = formsOf(variants);
-    return forms.map((form) => {
+    const sheets = forms.map((form) => {
       const path = formSheetPath(form[0].slug, form[0].variant.form);
       const leaf = buildSheetLeaf(form, shop, forms);
       return { path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) };
     });
+    return [...sheets, listingPageOf(variants, shop, hash)];
   });
+
+/** Words for listing it elsewhere, or why it isn't for sale. */
+function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
+  const path = listingPath(variants[0].slug);
+  const leaf = listingSheetLeaf(variants[0], storeItemOf(variants, shop, hash), shop);
+  return { path: `binder/${path}`, html: pageHtml(<ListingSheetPage leaf={leaf} root={rootFrom(path)} />) };
+}
 
 /** What the wall lets through of one recipe. */
 export const storeItemOf = (variants: Variants, shop: Shop, hash: string): StoreItem =>

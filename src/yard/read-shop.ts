@@ -5,9 +5,11 @@ import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { checkShape } from "../problems/tree-shape.ts";
 import { readYamlTree } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
+import { readLimits } from "./listing-limits.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
 import { shopSchema } from "./shop-schema.ts";
 import { checkPublicWords } from "./unprovable.ts";
+import { readWebAddress } from "./web-address.ts";
 import type { Shop } from "./yard.ts";
 
 const divisions: Readonly<Record<string, Division>> = {
@@ -27,6 +29,8 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const division = readDivision(f.division, problems);
   const kerf = parseYardLength("kerf", f.kerf, problems);
   const wage = parsePrice(f.wage, problems);
+  const address = f.address && readWebAddress(f.address, problems);
+  const listing = f.listing && readLimits(f.listing, problems);
   if (!division || !kerf || !wage) return { problems: inReadingOrder(problems) };
   return {
     shop: {
@@ -41,6 +45,8 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       careNote: f["care-note"].text,
       wage,
       notes: f.notes.text,
+      ...(address === undefined ? {} : { address }),
+      ...(listing ? { listing } : {}),
     },
     problems,
   };

@@ -2,6 +2,7 @@
 import type { Place } from "../problems/place.ts";
 import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
+import type { ListingLimits } from "./listing-limits.ts";
 
 /** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
 export type Species = {
@@ -143,7 +144,10 @@ export type Shop = {
   /** Store words: lead time, pickup, returns. Public. */
   readonly ordering: string;
   readonly careNote: string;
+  /** Where the store is published, with a slash at its end. Public. */
+  readonly address?: string;
   /** Private. */
   readonly wage: Exact;
   readonly notes: string;
+  readonly listing?: ListingLimits;
 };

@@ -5,6 +5,7 @@ import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
 import { GuidePageView } from "../../layouts/guide-page.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
+import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
 import { StoreIndexPage } from "../../layouts/store-index.tsx";
 import type { Item } from "../../src/item/item.ts";
@@ -13,7 +14,15 @@ import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
 import { guidePageLeaf } from "../../src/leaves/guide-page.ts";
 import { landingLeaf } from "../../src/leaves/landing.ts";
-import { buildSheetPath, careCardPath, indexPath, productPagePath, rootFrom } from "../../src/leaves/paths.ts";
+import { listingSheetLeaf } from "../../src/leaves/listing-sheet.ts";
+import {
+  buildSheetPath,
+  careCardPath,
+  indexPath,
+  listingPath,
+  productPagePath,
+  rootFrom,
+} from "../../src/leaves/paths.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { storeIndexLeaf } from "../../src/leaves/store-index.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
@@ -35,6 +44,11 @@ export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
   );
   return [
     { path: `binder/${indexPath}`, leaf: index, html: renderToString(BinderIndexPage({ leaf: index, root: "" })) },
+    ...all.map((variants) => {
+      const path = listingPath(variants[0].slug);
+      const leaf = listingSheetLeaf(variants[0], storeItem(variants, shop.division), shop);
+      return { path: `binder/${path}`, leaf, html: renderToString(ListingSheetPage({ leaf, root: rootFrom(path) })) };
+    }),
     ...all.map((variants) => {
       const path = buildSheetPath(variants[0].slug);
       const leaf = buildSheetLeaf(variants, shop);

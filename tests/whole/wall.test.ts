@@ -79,6 +79,12 @@ const words: Readonly<Record<string, string>> = {
 const unmarked: Readonly<Record<string, string>> = {
   "shop.division": "a choice of four",
   "shop.kerf": "a length of the trade",
+  "shop.listing.title": "a number of letters",
+  "shop.listing.short": "a number of letters",
+  "shop.listing.long": "a number of letters",
+  "shop.listing.alt-text": "a number of letters",
+  "shop.listing.keywords": "a number of words",
+  "shop.listing.keyword": "a number of letters",
   "yard.priced": "the date of a whole file; the entries here have their own",
   "yard.species.*.gravity": "a number of the wood",
   "yard.species.*.stiffness": "a number of the wood",
