@@ -20,8 +20,7 @@ const usual = {
   dives: 4,
   patterns: 4_000,
   steps: 2_000_000,
-  longPatterns: 30_000,
-  lonePatterns: 100_000,
+  longPatterns: 50_000,
   longSteps: 30_000_000,
   listing: 60_000_000,
   quick: 500,
@@ -91,7 +90,7 @@ export function cover(
     };
     const long = {
       ...quick,
-      patterns: (stocks.length > 1 ? usual.longPatterns : usual.lonePatterns) * effort,
+      patterns: usual.longPatterns * effort,
       steps: usual.longSteps * effort,
       iterations: usual.long * effort,
     };
