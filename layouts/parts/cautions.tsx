@@ -16,12 +16,16 @@ export const Cautions = ({
     <ul class="cautions">
       {words.map((word) => (
         <li class="caution signal-caution">
-          <strong class="signal">CAUTION</strong> <Line of={word} />
+          <strong class="signal">CAUTION</strong>{" "}
+          <span class="avoid">
+            <Line of={word} />
+          </span>
         </li>
       ))}
       {of.map(({ signal, hazard, consequence, avoidance, source }) => (
         <li class={`caution signal-${signal.toLowerCase()}`}>
-          <strong class="signal">{signal}</strong> {hazard} {consequence} <span class="avoid">{avoidance}</span>
+          <strong class="signal">{signal}</strong> {consequence === "" ? hazard : `${hazard} ${consequence}`}{" "}
+          <span class="avoid">{avoidance}</span>
           {sources ? <small class="source"> ({source})</small> : null}
         </li>
       ))}

@@ -39,6 +39,9 @@ const Step = ({ of }: { of: StepText }): VNode => (
       </p>
       {of.pieces.length === 0 ? null : <Needs name="Pieces" of={of.pieces} />}
       {of.fasteners.length === 0 ? null : <Needs name="Fasteners" of={of.fasteners} />}
+      {of.places.map((place) => (
+        <p class="needs">{place}</p>
+      ))}
       {of.checks.map((check) => (
         <p class="check">
           <strong>Check</strong> <Line of={check} />

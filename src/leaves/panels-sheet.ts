@@ -1,7 +1,9 @@
 // Panels of an item -> one sheet for each kind: its drawing, its spacer blocks and its proof numbers.
 import { drawPanel } from "../drawing/panel-drawing.ts";
-import { differentPanels, spacedRows } from "../drawing/panel-space.ts";
+import { cornersIn, differentPanels, membersOf, spacedRows } from "../drawing/panel-space.ts";
+import { panelTapes } from "../drawing/panel-tapes.ts";
 import { binderSheet } from "../drawing/sheet.ts";
+import type { Vec2 } from "../geometry/shape.ts";
 import type { Item, Panel } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import { inches, type Length } from "../units/length.ts";
@@ -28,7 +30,7 @@ export const panelsSheet = (
     picture: pictureOn(binderSheet, (sheet) => drawPanel(item, drawn, division, sheet)),
     facts: [
       { name: "Over all", value: `${length(drawn.width)} wide, ${length(drawn.height)} high` },
-      { name: "Corner to corner, both ways", value: length(diagonalOf(drawn)) },
+      ...diagonalFacts(item, drawn, length),
       ...spacedRows(item, drawn).map((row) => gapFact("Spacer block", row, gap)),
     ],
   }));
@@ -45,4 +47,14 @@ const gapFact = (
   length: (inches: Length) => string,
 ): Fact => ({ name: `${word} between ${group}${atEnds ? " and at the ends" : ""}`, value: length(gap) });
 
-const diagonalOf = (panel: Panel): number => Math.hypot(inches(panel.width), inches(panel.height));
+/** From the corners that the drawing joins; none where a tape finds no board to hook on at one of them. */
+function diagonalFacts(item: Item, panel: Panel, length: (inches: Length) => string): Fact[] {
+  const members = membersOf(item, panel.members);
+  const { corners } = panelTapes(panel, members);
+  const wood = members.flatMap((member) => cornersIn(panel, member));
+  if (!corners.every((corner) => wood.some((one) => gapBetween(one, corner) < 1e-6))) return [];
+  const [one, other] = [gapBetween(corners[0], corners[2]), gapBetween(corners[1], corners[3])].map(length);
+  return one === other && one !== undefined ? [{ name: "Corner to corner, both ways", value: one }] : [];
+}
+
+const gapBetween = (a: Vec2, b: Vec2): number => Math.hypot(a[0] - b[0], a[1] - b[1]);

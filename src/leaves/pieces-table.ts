@@ -1,4 +1,6 @@
 // Worked-out pieces -> the table they are cut by.
+import { boardFrame, edgeBevels } from "../drawing/board-frame.ts";
+import { formatDegrees, isSlanted } from "../drawing/end-angle.ts";
 import type { Item, Piece } from "../item/item.ts";
 import type { Length } from "../units/length.ts";
 import type { Table } from "./leaf.ts";
@@ -14,7 +16,7 @@ export const piecesTable = (item: Item, length: (inches: Length) => string): Tab
     length(piece.thickness),
     piece.name,
     piece.board.name,
-    workOn(piece),
+    workOn(item, piece),
   ]),
 });
 
@@ -29,13 +31,44 @@ function otherWork(piece: Piece): string[] {
   ];
 }
 
-function workOn(piece: Piece): string {
+/** "mitre 14° both ends", "bevel 45° one end": what the saw is set to beside square. */
+function endWork({ ends: [low, high] }: Piece): string[] {
+  const cut = (word: string, one: number, other: number): string[] => {
+    const [a, b] = [one, other].map((degrees) => (isSlanted(degrees) ? formatDegrees(degrees) : ""));
+    if (a === b) return a === "" ? [] : [`${word} ${a} both ends`];
+    return [a, b].flatMap((degrees) => (degrees === "" ? [] : [`${word} ${degrees} one end`]));
+  };
+  return [...cut("mitre", low.mitre, high.mitre), ...cut("bevel", low.bevel, high.bevel)];
+}
+
+/** "bevel 12° both edges", ripped with the blade tilted. */
+function edgeWork(item: Item, piece: Piece): string[] {
+  const member = item.members.find(({ id }) => id === piece.members[0]);
+  if (!member) throw new Error(`piece ${piece.mark} has no member`);
+  const [lower, upper] = edgeBevels(boardFrame(member)).map((degrees) =>
+    isSlanted(degrees) ? formatDegrees(degrees) : "",
+  );
+  if (lower === upper) return lower === "" ? [] : [`bevel ${lower} both edges`];
+  return [lower, upper].flatMap((degrees) => (degrees === "" ? [] : [`bevel ${degrees} one edge`]));
+}
+
+/** Of the one that has most of them, where they differ. */
+function pocketHoles({ joins }: Item, piece: Piece): number {
+  const screws = joins.flatMap(({ driven }) => driven.filter(({ fastener }) => fastener.kind === "pocket screw"));
+  return Math.max(0, ...piece.members.map((id) => screws.filter(({ a }) => a === id).length));
+}
+
+function workOn(item: Item, piece: Piece): string {
   const holes = piece.cuts.filter((cut) => cut.kind === "hole").length;
   const boxes = piece.cuts.flatMap((cut) => (cut.kind === "box" || cut.kind === "pocket" ? [cut.name] : []));
+  const pockets = pocketHoles(item, piece);
   const work = [
     piece.ripped ? "rip" : "",
     piece.planed ? "plane" : "",
+    ...edgeWork(item, piece),
+    ...endWork(piece),
     "crosscut",
+    pockets === 0 ? "" : pockets === 1 ? "1 pocket hole" : `${pockets} pocket holes`,
     holes === 0 ? "" : holes === 1 ? "1 hole" : `${holes} holes`,
     ...otherWork(piece),
     ...[...new Set(boxes)].map((name) => `${boxes.filter((one) => one === name).length} × ${name}`),

@@ -1,9 +1,11 @@
 // Worked-out sections -> numbered steps as they are read at the bench, each with its picture, pieces, fasteners and cautions.
 import { drawStep } from "../drawing/step-picture.ts";
 import { cautionsFor } from "../findings/cautions.ts";
+import { fastenerPlaces } from "../findings/fastener-places.ts";
 import { stepOperations } from "../findings/operations.ts";
 import type { Item, WorkedSection, WorkedStep } from "../item/item.ts";
 import { type Edition, setFractions } from "./edition.ts";
+import { fastenerWords } from "./fastener-words.ts";
 import type { CautionText, Markup, Picture } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
 import { proseBlock, proseLine } from "./prose.ts";
@@ -24,9 +26,11 @@ export type StepText = {
   readonly pieces: readonly string[];
   /** "24 × pocket screw No. 6 x 1". */
   readonly fasteners: readonly string[];
+  /** Where they go, and the bits for their lead holes. */
+  readonly places: readonly string[];
   readonly picture?: Picture;
   readonly checks: readonly Markup[];
-  /** The maker's own words, then the usual ones that this step's work calls for. */
+  /** The maker's own words, then the usual ones that this step's work calls for; those told before in the section in short. */
   readonly words: readonly Markup[];
   readonly cautions: readonly CautionText[];
 };
@@ -35,11 +39,27 @@ export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
   item.sections.map((section) => ({
     heading: proseLine(section.heading, edition.figure),
     ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times}, each by these steps.` } : {}),
-    steps: section.steps.map((step) => stepText(item, section, step, edition)),
+    steps: stepTexts(item, section, edition),
     notes: section.notes.map((note) => proseBlock(note, edition.figure)),
   }));
 
-function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): StepText {
+/** A caution stands in full where its section calls for it first; from then on in every step by its step and its avoidance. */
+function stepTexts(item: Item, section: WorkedSection, edition: Edition): StepText[] {
+  const told = new Map<string, number>();
+  return section.steps.map((step) => {
+    const cautions = cautionsFor(stepOperations(step, item, section.makes !== undefined)).map(
+      (caution): CautionText => {
+        const first = told.get(caution.id);
+        if (first !== undefined) return { ...caution, hazard: `As in step ${first}:`, consequence: "" };
+        told.set(caution.id, step.number);
+        return caution;
+      },
+    );
+    return { ...stepText(item, section, step, edition), cautions };
+  });
+}
+
+function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): Omit<StepText, "cautions"> {
   const blocks = (all: WorkedStep["checks"]): Markup[] =>
     all.map((one) => proseLine({ ...one, markdown: capital(one.markdown) }, edition.figure));
   return {
@@ -47,10 +67,10 @@ function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition:
     text: proseLine(step.text, edition.figure),
     pieces: piecesOf(item, section, step),
     fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => setFractions(fastener.name)))),
+    places: fastenerPlaces(item, step.joins).map((spots) => fastenerWords(spots, edition.length)),
     ...(step.shown.length + step.there.length === 0 ? {} : { picture: pictureOf(drawStep(item, step)) }),
     checks: blocks(step.checks),
     words: blocks(step.cautions),
-    cautions: cautionsFor(stepOperations(step, item, section.makes !== undefined)),
   };
 }
 

@@ -36,10 +36,12 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
   );
   return {
     boards: {
-      caption: "Boards to buy, whole",
-      heads: ["Board", "Length", "Number", "Each", "Together", "Price seen"],
+      caption: "Boards to buy, whole; sizes in inches",
+      heads: ["Board", "True section", "Wood", "Length", "Number", "Each", "Together", "Price seen"],
       rows: list.boards.map(({ board, stock, count, cost }) => [
         board.name,
+        `${length(board.thickness)} × ${length(board.width)}`,
+        board.treatment === "none" ? board.species.name : `${board.species.name}, treated`,
         length(stock.length),
         String(count),
         formatDollars(stock.price),

@@ -58,7 +58,7 @@ describe("numbers on the build sheet", () => {
   it("boards bought, packs and costs are those of the yard list, to the cent", () => {
     const list = yardList(corral[0], shop.kerf);
     const { yard } = buildSheetLeaf(corral, shop);
-    expect(yard.boards.rows.map((row) => Number(row[2]))).toEqual(list.boards.map(({ count }) => count));
+    expect(yard.boards.rows.map((row) => Number(row[4]))).toEqual(list.boards.map(({ count }) => count));
     expect(yard.costs.rows[0]?.[1]).toBe(`$${list.cost.valueOf().toFixed(2)}`);
   });
 });

@@ -7,6 +7,7 @@ import { binderEdition } from "../../src/leaves/edition.ts";
 import { stepsSheet } from "../../src/leaves/steps-sheet.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { demoYard } from "../cases/demo-yard.ts";
+import { plainNumber } from "./model-numbers.ts";
 
 const edition = binderEdition({ unit: "in", per: 16 });
 
@@ -48,4 +49,31 @@ it("an assembly takes its panels as panels and is stood as a whole: 2 flanks and
   expect(sections[1]).toEqual(["2 × flank", `1 × ${ledge}`]);
   expect(sections[2]?.[0]).toBe("2 × horse");
   expect(sections[2]).toHaveLength(2);
+});
+
+it("a step says where its screws go: 3 in each leg of the corral from its top, 26 - 1 3/8 = 24 5/8 up, 5/16 from its edge", () => {
+  const places = stepsSheet(demoItem("hose-and-pot-corral"), edition).flatMap(({ steps }) =>
+    steps.flatMap(({ places }) => places.map(plainNumber)),
+  );
+  const legs = places.filter((line) => line.startsWith("B to C"));
+  expect(legs).toHaveLength(3);
+  expect(legs[0]).toBe(
+    "B to C, 3 × screw No. 6 x 1 5/8: 1 3/8 in, 11 1/2 in and 21 5/8 in from the top of B, 5/16 in from its edge; drill 9/64 in through B, 5/64 in in C.",
+  );
+  // 9 slats of 1 11/16, a screw at each end.
+  expect(places.at(-1)).toMatch(/^D to A, 18 places, 1 × screw No. 6 x 1 5\/8 in each: 5\/16 in from the end of D/);
+});
+
+it("a caution stands in full in the first step of its section, then by that step with how to keep clear: 2, then 3 and 4", () => {
+  const [faces, ends] = stepsSheet(demoItem("hose-and-pot-corral"), edition);
+  const jig = faces?.steps.map(({ cautions }) => cautions[0]);
+  expect(jig?.[0]).toBeUndefined();
+  expect(jig?.[1]?.hazard).toMatch(/^The stepped bit/);
+  for (const again of jig?.slice(2) ?? []) {
+    expect([again?.hazard, again?.consequence]).toEqual(["As in step 2:", ""]);
+    expect(again?.avoidance).toBe(jig?.[1]?.avoidance);
+  }
+  expect(jig).toHaveLength(4);
+  // A section may be worked by somebody else: it starts again in full.
+  expect(ends?.steps.flatMap(({ cautions }) => cautions)[0]?.hazard).toMatch(/^The stepped bit/);
 });
