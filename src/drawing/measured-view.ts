@@ -1,4 +1,4 @@
-// An item -> the view that tells a buyer how big it is: width, depth and height, in inches and millimetres, and a rule.
+// An item -> the view that tells a buyer how big it is: width, depth and height, in inches and millimetres, a figure and a rule.
 import type { Vec3 } from "../geometry/shape.ts";
 import type { Item } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
@@ -9,9 +9,10 @@ import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { extentOf } from "./extent.ts";
 import { withFractions } from "./paper-text.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
+import { drawFigure, figureFor, halfWidth, type ScaleFigure } from "./scale-figure.ts";
 import { drawRule } from "./scale-rule.ts";
 import { pictorialPen, type Sheet, storeSheet } from "./sheet.ts";
-import { drawStanding, standIn } from "./standing-view.ts";
+import { drawStanding, type Room, standIn } from "./standing-view.ts";
 import { textWidth } from "./text-width.ts";
 
 const edge = 2;
@@ -23,6 +24,9 @@ const units = (division: Division): readonly [Division, Division] => {
   const inch: Division = { unit: "in", per: 16 };
   return division.unit === "in" ? [division, { unit: "mm" }] : [division, inch];
 };
+
+/** From the figure to the dimension beside it, mm. */
+const figureGap = 3;
 
 type Side = "left" | "below left" | "below right";
 
@@ -41,26 +45,35 @@ function drawSize(a: Paper, b: Paper, side: Side, values: readonly [string, stri
   return [...lines, ...rows];
 }
 
-/** Free room round the picture for its dimensions, mm. */
-type Margins = { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
+type LaidOut = {
+  readonly marks: readonly Mark[];
+  readonly picture: Picture;
+  readonly placement: Placement;
+  readonly figure: ScaleFigure;
+  readonly bottom: number;
+};
+
+/** Of the room that the thing alone would have, the largest first. */
+const shares: readonly number[] = Array.from({ length: 35 }, (_, i) => 1 - i * 0.02);
+
+/** On a narrower sheet the figure stands under the thing. */
+const roomBeside = 100;
 
 export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = storeSheet): Drawing {
   const { width, depth, height } = item.overall;
   const [first, second] = units(division);
-  const usual = edge + off + sheet.type + 2;
-  const start: Margins = { left: usual, right: usual, top: edge, bottom: usual };
-  const once = layOut(item, [first, second], sheet, start);
-  const { marks, picture, placement, bottom } = layOut(item, [first, second], sheet, widened(start, once.marks, sheet));
+  const { marks, picture, placement, figure, bottom } = fitted(item, [first, second], sheet);
   const both = (length: Length): string => `${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`;
   const room = { left: edge, top: bottom + 3, most: sheet.width * 0.4 };
   const ruleWords = (length: number): string => `a rule, ${both(length)} long`;
   const rule = drawRule(picture, placement, room, ruleWords, sheet.type);
-  const beside = rule === undefined ? "" : ` Under it, to the same scale, lies ${ruleWords(rule.inches)}.`;
+  const stands = ` Beside it, to the same scale, stands ${figure.words}, ${both(figure.height)} ${figure.name === "hand" ? "long" : "high"}.`;
+  const beside = rule === undefined ? "" : ` Under it lies ${ruleWords(rule.inches)}.`;
   const all = [...marks, ...(rule?.marks ?? [])];
   return {
     id: `${item.slug}-measured-${sheet.name}`,
     title: `${item.title}: how big it is`,
-    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.${beside}`,
+    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.${stands}${beside}`,
     width: sheet.width,
     height: extentOf(all).bottom + edge,
     scale: placement.scale,
@@ -69,36 +82,30 @@ export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = 
   };
 }
 
-/** Margins made wider by what of the marks stood over the sheet's edges at the sides and the top. */
-function widened(margins: Margins, marks: readonly Mark[], sheet: Sheet): Margins {
-  const { left, right, top } = extentOf(marks);
-  return {
-    left: margins.left + Math.max(0, edge - left),
-    right: margins.right + Math.max(0, right - (sheet.width - edge)),
-    top: margins.top + Math.max(0, edge - top),
-    bottom: margins.bottom,
+/** As large as everything finds room on the sheet, in the middle of it across. */
+function fitted(item: Item, units: readonly [Division, Division], sheet: Sheet): LaidOut {
+  const usual = edge + off + sheet.type + 2;
+  const room: Room = {
+    left: usual,
+    top: edge,
+    width: sheet.width - 2 * usual,
+    height: sheet.height - edge - usual,
   };
+  const tried = shares.map((share) => {
+    const smaller = { ...room, width: room.width * share, height: room.height * share };
+    return { smaller, extent: extentOf(layOut(item, units, sheet, smaller).marks) };
+  });
+  const fits = ({ extent }: (typeof tried)[number]): boolean =>
+    extent.right - extent.left <= sheet.width - 2 * edge && extent.bottom - extent.top <= sheet.height;
+  const { smaller, extent } = (tried.find(fits) ?? tried.at(-1)) as (typeof tried)[number];
+  const left = smaller.left + (sheet.width - extent.left - extent.right) / 2;
+  return layOut(item, units, sheet, { ...smaller, left, top: smaller.top + edge - extent.top });
 }
 
-function layOut(
-  item: Item,
-  [first, second]: readonly [Division, Division],
-  sheet: Sheet,
-  margins: Margins,
-): {
-  readonly marks: readonly Mark[];
-  readonly picture: Picture;
-  readonly placement: Placement;
-  readonly bottom: number;
-} {
+function layOut(item: Item, [first, second]: readonly [Division, Division], sheet: Sheet, room: Room): LaidOut {
   const { width, depth, height } = item.overall;
   const [x, y, z] = [inches(width), inches(depth), inches(height)];
-  const { picture, placement } = standIn(item, {
-    left: margins.left,
-    top: margins.top,
-    width: sheet.width - margins.left - margins.right,
-    height: sheet.height - margins.top - margins.bottom,
-  });
+  const { picture, placement } = standIn(item, room);
   const paper = (spot: Vec3): Paper => spotOnPaper(picture, placement, spot);
   const size = (from: Vec3, to: Vec3, side: Side, length: Length): Mark[] => {
     const values = [first, second].map((one) => withFractions(formatWithUnit(length, one))) as [string, string];
@@ -110,5 +117,27 @@ function layOut(
     ...size([x, 0, 0], [x, y, 0], "below right", depth),
     ...size([0, 0, 0], [0, 0, z], "left", height),
   ];
-  return { marks, picture, placement, bottom: extentOf(marks).bottom };
+  const figure = figureFor(x, y, z);
+  const rows = [figure.name, ...[first, second].map((one) => withFractions(formatWithUnit(figure.height, one)))];
+  const [, ground] = paper([0, 0, 0]);
+  const up = ground - paper([0, 0, 1])[1];
+  const { left, bottom } = extentOf(marks);
+  const half = halfWidth(figure) * placement.scale;
+  const isBeside = sheet.width >= roomBeside;
+  const words = Math.max(...rows.map((row) => textWidth(row, sheet.type, false) / 2));
+  const foot: Paper = isBeside
+    ? [left - figureGap - Math.max(half, words), ground]
+    : [room.left - off + half, bottom + figureGap + figure.height * up];
+  const line = sheet.type * 1.2;
+  const all = [
+    ...marks,
+    ...drawFigure(figure, foot, placement.scale, up),
+    ...rows.map((text, i): Mark => {
+      const at: Paper = isBeside
+        ? [foot[0], foot[1] + 1 + line * (i + 1)]
+        : [foot[0] + half + figureGap, foot[1] - (figure.height * up) / 2 + line * i];
+      return { kind: "text", at, text, size: sheet.type, anchor: isBeside ? "middle" : "start" };
+    }),
+  ];
+  return { marks: all, picture, placement, figure, bottom: extentOf(all).bottom };
 }

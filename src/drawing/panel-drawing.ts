@@ -30,7 +30,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const view = faceOnView(panel);
   const picture = takePicture(members.map(inPlace), view);
   const say = (length: Length): string => paperLength(length, division);
-  const { up, below: across, above: top, corners: ends } = panelTapes(panel, members);
+  const { up, below: across, above: top, corners: ends, hooked } = panelTapes(panel, members);
   const texts = (tape: Tape): readonly string[] => tape.ticks.map(({ reads }) => say(reads));
   const driven = item.joins.flatMap((join) => join.driven).filter((one) => own.has(one.a));
 
@@ -65,10 +65,12 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     tape.ticks.map(({ place, reads }) => ({ at: start + inches(place) * scale, text: say(reads) }));
   const [lowerLeft, lowerRight, upperRight, upperLeft] = ends.map(at) as [Paper, Paper, Paper, Paper];
   const [footRight, topRight] = [at([inches(panel.width), 0]), at([inches(panel.width), inches(panel.height)])];
-  const diagonals: Paper[][] = [
-    [upperLeft, lowerRight],
-    [lowerLeft, upperRight],
-  ];
+  const diagonals: Paper[][] = hooked
+    ? [
+        [upperLeft, lowerRight],
+        [lowerLeft, upperRight],
+      ]
+    : [];
   const signs = driven.map((one) =>
     drawSign(signOf(one, view), spotOnPaper(picture, placement, one.head), spotOnPaper(picture, placement, one.tip)),
   );
@@ -145,7 +147,8 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
 
 function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], division: Division): readonly Note[] {
   const members = membersOf(item, panel.members);
-  const { above, corners } = panelTapes(panel, members);
+  const tapes = panelTapes(panel, members);
+  const { above } = tapes;
   const leans = leanWords(panel, members);
   const gaps = spacedRows(item, panel).map(({ group, gap }): Note => {
     const rounded = isRounded(gap, division) ? " (rounded: the sizes along the edge are what counts)" : "";
@@ -156,7 +159,7 @@ function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], divisio
       text: `Good side up. Sizes in ${unitWords(division)}, running from the left${above === undefined ? "" : " end of each edge"} and from the bottom.`,
     },
     ...(leans === "" ? [] : [{ text: leans.trim() }]),
-    { text: diagonalWords(corners, (length) => paperLength(length, division)) },
+    ...diagonalWords(tapes, (length) => paperLength(length, division)).map((text): Note => ({ text })),
     ...gaps,
     ...legendRows(driven, faceOnView(panel), new Set(panel.members)),
   ];
@@ -168,11 +171,13 @@ const leanWords = (panel: Panel, members: readonly Member[]): string =>
     .map(({ groups, degrees }) => ` Out of plumb: ${listed(groups)} ${formatDegrees(degrees)}.`)
     .join("");
 
-function diagonalWords([a, b, c, d]: PanelTapes["corners"], say: (length: Length) => string): string {
+/** What a tape reads from corner to corner; nothing where it finds no board to hook on. */
+function diagonalWords({ corners: [a, b, c, d], hooked }: PanelTapes, say: (length: Length) => string): string[] {
+  if (!hooked) return [];
   const [rising, falling] = [Math.hypot(c[0] - a[0], c[1] - a[1]), Math.hypot(d[0] - b[0], d[1] - b[1])];
   return Math.abs(rising - falling) < 1e-6
-    ? `Corner to corner, both ways: ${say(rising)}`
-    : `Corner to corner: ${say(rising)} from the lower left, ${say(falling)} from the lower right`;
+    ? [`Corner to corner, both ways: ${say(rising)}`]
+    : [`Corner to corner: ${say(rising)} from the lower left, ${say(falling)} from the lower right`];
 }
 
 function describePanel(
@@ -182,7 +187,8 @@ function describePanel(
   division: Division,
   ratio: string,
 ): string {
-  const { up, below, above, corners } = panelTapes(panel, members);
+  const tapes = panelTapes(panel, members);
+  const { up, below, above } = tapes;
   const say = (length: Length): string => paperLength(length, division);
   const groups = [...new Set(members.map((member) => member.group))].map((group) => {
     const all = members.filter((member) => member.group === group);
@@ -195,5 +201,10 @@ function describePanel(
       ? ""
       : `, ${say(below.end - below.zero)} from foot to foot, ${say(above.end - above.zero)} along the top`;
   const times = item.panels.filter((other) => other.kind === panel.kind && other.mirrored === panel.mirrored).length;
-  return `Panel ${panel.kind}, made ${timesWords(times)}, ${say(panel.width)} wide and ${say(panel.height)} high${foot} in ${unitWords(division)}, at ${ratio}: ${listed(groups)}.${leanWords(panel, members)}${row(below, above === undefined ? "left" : "left foot")}${above === undefined ? "" : row(above, "left of the top")}${row(up, "bottom")} ${diagonalWords(corners, say)}.`;
+  return `Panel ${panel.kind}, made ${timesWords(times)}, ${say(panel.width)} wide and ${say(panel.height)} high${foot} in ${unitWords(division)}, at ${ratio}: ${listed(groups)}.${leanWords(panel, members)}${row(below, above === undefined ? "left" : "left foot")}${above === undefined ? "" : row(above, "left of the top")}${row(up, "bottom")}${diagonalWords(
+    tapes,
+    say,
+  )
+    .map((words) => ` ${words}.`)
+    .join("")}`;
 }

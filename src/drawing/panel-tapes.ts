@@ -20,6 +20,8 @@ export type PanelTapes = {
   readonly above?: Tape;
   /** Lower left, lower right, upper right, upper left. */
   readonly corners: readonly [Vec2, Vec2, Vec2, Vec2];
+  /** Whether a board has a corner of its own at each of them, for a tape to hook on. */
+  readonly hooked: boolean;
 };
 
 const near = 1e-6;
@@ -42,6 +44,13 @@ function hasPlace(panel: Panel, member: Member, way: "right" | "up"): boolean {
 }
 
 export function panelTapes(panel: Panel, members: readonly Member[]): PanelTapes {
+  const tapes = tapesAlong(panel, members);
+  const all = members.flatMap((member) => cornersIn(panel, member));
+  const hooked = tapes.corners.every(([x, y]) => all.some(([u, v]) => Math.hypot(u - x, v - y) < near));
+  return { ...tapes, hooked };
+}
+
+function tapesAlong(panel: Panel, members: readonly Member[]): Omit<PanelTapes, "hooked"> {
   const [width, height] = [inches(panel.width), inches(panel.height)];
   const reaches = (way: "right" | "up") =>
     members.filter((member) => hasPlace(panel, member, way)).flatMap((member) => reachIn(panel, member, way));

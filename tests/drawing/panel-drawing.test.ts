@@ -5,7 +5,7 @@ import { drawPanel } from "../../src/drawing/panel-drawing.ts";
 import { differentPanels } from "../../src/drawing/panel-space.ts";
 import { binderSheet } from "../../src/drawing/sheet.ts";
 import type { Item } from "../../src/item/item.ts";
-import { corral, millimetres, rack, sixteenths } from "./demo.ts";
+import { corral, itemFrom, millimetres, rack, sixteenths } from "./demo.ts";
 
 const panelOf = (item: Item, kind: string) => {
   const panel = differentPanels(item).find((one) => one.kind === kind);
@@ -91,4 +91,46 @@ test.each([corral, rack])("$title: every ticked place lies on paper where its ex
     expect((Math.max(...vs) - Math.min(...vs)) / scale).toBeCloseTo(panel.height.valueOf(), 4);
     expect(drawing.width).toBe(binderSheet.width);
   }
+});
+
+test("a panel like a T has no boards at its lower corners, so no diagonal is given; with two posts it has 20 x 30: 36 1/16", () => {
+  const frame = (posts: string): Item =>
+    itemFrom(
+      "sign",
+      `---
+title: Sign
+overall: 20 x fit x 30
+pieces:
+  strip: fence board, ripped to 2 1/2
+panels:
+  face:
+    size: width x height
+    posts: ${posts}
+    rail: 1 strip, level, from left to right, on back of posts, top at top
+stand:
+  board: face, at front
+joins:
+  rail to posts: 2 screw No. 6 x 1, back
+finish:
+  plain: none
+---
+
+A sign.
+
+## Make it
+
+makes face
+
+1. Lay the **posts** down and screw the **rail** across.
+
+## Stand it
+
+1. Stand up the **board**.
+`,
+    );
+  const said = (item: Item) => wordsOn(drawPanel(item, panelOf(item, "face"), sixteenths));
+  expect(said(frame("1 strip, upright, from bottom to top, centred"))).not.toContain("Corner to corner");
+  expect(said(frame("2 strip, upright, from bottom to top, spread left to right"))).toContain(
+    "Corner to corner, both ways: 36 1/16",
+  );
 });
