@@ -122,6 +122,9 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
     <section class="sheet" aria-labelledby="steps">
       <h2 id="steps">Steps</h2>
       <Facts of={leaf.gaps} />
+      {leaf.reading.map((text) => (
+        <p class="note">{text}</p>
+      ))}
       <Steps of={leaf.sections} />
     </section>
     <section class="sheet" aria-labelledby="finish">

@@ -12,6 +12,7 @@ export const FinishSchedule = ({ of }: { of: FinishSheet }): VNode => (
       <section class="scheme">
         <h3>{scheme.name}</h3>
         {scheme.unfinished ? <Unfinished of={scheme.unfinished} /> : null}
+        <Cautions of={scheme.cautions} sources />
         {scheme.table ? <DataTable of={scheme.table} /> : null}
         {scheme.bare ? <p>{scheme.bare}</p> : null}
         {scheme.methods.map((method) => (

@@ -22,6 +22,7 @@ import { formSheetPath, indexPath } from "./paths.ts";
 import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
+import { readingNotes } from "./reading-notes.ts";
 import { barredText, type SaleSheet, saleSheet } from "./sale-sheet.ts";
 import { type StepSection, stepsSheet } from "./steps-sheet.ts";
 import { unfinishedNotice } from "./unfinished.ts";
@@ -53,6 +54,8 @@ export type BuildSheet = {
   readonly cords?: CordSheet;
   /** Gaps to keep while it is stood up. */
   readonly gaps: readonly Fact[];
+  /** How numbers, full and scant are to be read. */
+  readonly reading: readonly string[];
   readonly sections: readonly StepSection[];
   readonly finish: FinishSheet;
   readonly placingCautions: readonly CautionText[];
@@ -72,6 +75,9 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
   const title = forms.length > 1 ? `${item.title}, ${item.variant.formName}` : item.title;
   const edition = binderEdition(shop.division);
   const cords = cordSheet(item, edition);
+  const panels = panelsSheet(item, shop.division, edition);
+  const gaps = looseGaps(item, edition.gap);
+  const sections = stepsSheet(item, edition);
   const sale = saleSheet(item);
   const barred = barredText(item);
   const bought = variants.map((one): Bought => ({ item: one, list: yardList(one, shop.kerf) })) as [
@@ -100,10 +106,11 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
     cutting: cuttingSheet(item.slug, bought[0].list.plan, shop.kerf, edition),
     cuttingCautions: cautionsFor(cuttingOperations(item)),
     pieceDrawings: item.pieces.map((piece) => pictureOf(drawPiece(item, piece, shop.division, phoneSheet))),
-    panels: panelsSheet(item, shop.division, edition),
+    panels,
     ...(cords ? { cords } : {}),
-    gaps: looseGaps(item, edition.gap),
-    sections: stepsSheet(item, edition),
+    gaps,
+    reading: readingNotes(item, JSON.stringify([panels.map(({ facts }) => facts), gaps, sections]), shop.division),
+    sections,
     finish: finishSheet(variants, edition),
     placingCautions: cautionsFor(placingOperations(item)),
     ...(item.notes === undefined ? {} : { notes: item.notes }),

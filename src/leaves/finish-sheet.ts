@@ -1,6 +1,6 @@
 // Variants -> the finish schedule: what goes on what, how much of it, and how long it dries.
 import { cautionsFor } from "../findings/cautions.ts";
-import { finishingOperations } from "../findings/operations.ts";
+import { finishingOperations, type Operation } from "../findings/operations.ts";
 import type { Item, Variant } from "../item/item.ts";
 import type { Edition } from "./edition.ts";
 import type { CautionText, Notice, Table } from "./leaf.ts";
@@ -15,19 +15,28 @@ export type FinishSheet = {
     readonly unfinished?: Notice;
     /** "Left bare: all B, 2 of 4 C." */
     readonly bare?: string;
+    /** Those that this finish calls for and others don't: lime, oily rags. */
+    readonly cautions: readonly CautionText[];
   }[];
   readonly cautions: readonly CautionText[];
 };
 
+/** What every finishing takes. */
+const common: readonly Operation[] = ["sand", "coat"];
+
+const cautionsOf = (variants: readonly Item[], isCommon: boolean): CautionText[] =>
+  cautionsFor(finishingOperations(variants).filter((operation) => common.includes(operation) === isCommon));
+
 export const finishSheet = (variants: readonly Item[], edition: Edition): FinishSheet => ({
   schemes: variants.map((item) => ({
+    cautions: cautionsOf([item], false),
     name: item.variant.name,
     ...(item.variant.finish.length === 0 ? {} : { table: coatsTable(item, edition) }),
     methods: [...new Set(item.variant.finish.map(({ finish }) => `${capital(finish.name)}: ${finish.method}`))],
     ...(item.variant.unfinished ? { unfinished: unfinishedNotice } : {}),
     ...(isPartlyBare(item.variant) ? { bare: `Left bare: ${marksOf(item, item.variant.bare)}.` } : {}),
   })),
-  cautions: cautionsFor(finishingOperations(variants)),
+  cautions: cautionsOf(variants, true),
 });
 
 const coatsTable = (item: Item, edition: Edition): Table => ({
