@@ -32,7 +32,7 @@ export const StoreIndexPage = ({ leaf, root }: { leaf: StoreIndex; root: string 
               <p class="note">
                 Width × depth × height {good.inch} ({good.metric})
               </p>
-              <p class="note">Finish: {good.finishes}</p>
+              <p class="note">{good.choice}</p>
             </li>
           ))}
         </ul>

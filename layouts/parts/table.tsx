@@ -19,8 +19,8 @@ export const DataTable = ({ of, name }: { of: Table; name?: string }): VNode => 
         {of.rows.map(([first, ...rest]) => (
           <tr>
             <th scope="row">{first}</th>
-            {rest.map((cell) => (
-              <td>{cell}</td>
+            {rest.map((cell, i) => (
+              <td data-head={of.heads[i + 1]}>{cell}</td>
             ))}
           </tr>
         ))}

@@ -1,4 +1,5 @@
 // Store items -> the store's front page: goods by line, each with its drawing and sizes.
+import { inches } from "../units/length.ts";
 import { setFractions, threeSizes } from "./edition.ts";
 import type { Link, Picture } from "./leaf.ts";
 import { productPagePath } from "./paths.ts";
@@ -18,7 +19,8 @@ type Good = {
   readonly purpose?: string;
   readonly inch: string;
   readonly metric: string;
-  readonly finishes: string;
+  /** "3 sizes, 2 finishes: oil, limewash". */
+  readonly choice: string;
 };
 
 /** Goods of no line stand together under "Goods". Lines and goods keep the order they come in. */
@@ -35,6 +37,13 @@ export function storeIndexLeaf(items: readonly StoreItem[], shop: StoreShop): St
   };
 }
 
+function choiceText({ forms, variants }: StoreItem): string {
+  const sizes = new Set(forms.map(({ overall }) => Object.values(overall).map(inches).join(" ")));
+  const word = sizes.size === forms.length ? "sizes" : "versions";
+  const finishes = `${variants.length === 1 ? "1 finish" : `${variants.length} finishes`}: ${variants.map(({ name }) => name).join(", ")}`;
+  return forms.length < 2 ? finishes : `${forms.length} ${word}, ${finishes}`;
+}
+
 function good(item: StoreItem, shop: StoreShop): Good {
   const sizes = [item.overall.width, item.overall.depth, item.overall.height];
   const inch = shop.division.unit === "in" ? shop.division : ({ unit: "in", per: 16 } as const);
@@ -44,6 +53,6 @@ function good(item: StoreItem, shop: StoreShop): Good {
     ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
     inch: setFractions(threeSizes(sizes, inch)),
     metric: threeSizes(sizes, { unit: "mm" }),
-    finishes: item.variants.map((variant) => variant.name).join(", "),
+    choice: choiceText(item),
   };
 }
