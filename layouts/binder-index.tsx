@@ -28,6 +28,13 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
               {sheet.line ? `${sheet.line}: ` : ""}
               {sheet.variants}
             </p>
+            {sheet.prices ? (
+              <p>
+                <a href={`${root}${sheet.prices.path}`} aria-label={`${sheet.prices.text}: ${sheet.link.text}`}>
+                  {sheet.prices.text}
+                </a>
+              </p>
+            ) : null}
             <p>
               <a href={`${root}${sheet.listing.path}`} aria-label={`${sheet.listing.text}: ${sheet.link.text}`}>
                 {sheet.listing.text}

@@ -65,6 +65,11 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
               <a href={`#${id}`}>{text}</a>
             </li>
           ))}
+          {leaf.prices ? (
+            <li>
+              <a href={`${root}${leaf.prices.path}`}>{leaf.prices.text}</a>
+            </li>
+          ) : null}
         </ul>
       </nav>
     </section>

@@ -1,9 +1,10 @@
 // Worked-out items -> the binder's first page: every build sheet with what one needs to find it by.
+import { isPriced } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath, listingPath } from "./paths.ts";
+import { buildSheetPath, listingPath, priceSheetPath } from "./paths.ts";
 import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -13,6 +14,7 @@ export type BinderIndex = {
   readonly notice?: string;
   readonly sheets: readonly {
     readonly link: Link;
+    readonly prices?: Link;
     readonly line: string;
     readonly sizes: string;
     readonly weight: string;
@@ -35,6 +37,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
     sheets: items.map((item) => ({
       ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },
+      ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
       line: item.line ?? "",
       sizes: threeSizes([item.overall.width, item.overall.depth, item.overall.height], shop.division),
       weight: edition.weight(item.weight),

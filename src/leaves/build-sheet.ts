@@ -4,6 +4,7 @@ import { drawPiece } from "../drawing/piece-drawing.ts";
 import { binderSheet, phoneSheet, type Sheet } from "../drawing/sheet.ts";
 import { cautionsFor, cautionsForUse } from "../findings/cautions.ts";
 import { cuttingOperations, placingOperations } from "../findings/operations.ts";
+import { isPriced } from "../findings/pricing.ts";
 import { toolsOf } from "../findings/tools.ts";
 import { useOf } from "../findings/use.ts";
 import { yardList } from "../findings/yard-list.ts";
@@ -18,7 +19,7 @@ import { type FinishSheet, finishSheet } from "./finish-sheet.ts";
 import { formsForBinder } from "./forms-table.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
 import { looseGaps, type PanelSheet, panelsSheet } from "./panels-sheet.ts";
-import { formSheetPath, indexPath } from "./paths.ts";
+import { formSheetPath, indexPath, priceSheetPath } from "./paths.ts";
 import { pictureOf, pictureOn } from "./picture.ts";
 import { piecesTable } from "./pieces-table.ts";
 import { proseBlock } from "./prose.ts";
@@ -37,6 +38,8 @@ export type BuildSheet = {
   readonly notice?: string;
   readonly line?: string;
   readonly home: Link;
+  /** Where the shop has said what its time and its selling are worth. */
+  readonly prices?: Link;
   readonly facts: readonly Fact[];
   /** Where there are other choices than finishes: what differs, and the sheets of the others. */
   readonly forms?: { readonly table: Table; readonly sheets: readonly Link[] };
@@ -92,6 +95,7 @@ export function buildSheetLeaf(form: Form, shop: Shop, forms: readonly Form[] = 
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
     ...(item.line === undefined ? {} : { line: item.line }),
     home: { path: indexPath, text: "Binder" },
+    ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
     facts: factsOf(variants, shop),
     ...(forms.length > 1 ? { forms: formsPart(item, forms, shop) } : {}),
     intro: item.intro.map((prose) => proseBlock(prose, edition.figure)),

@@ -5,6 +5,7 @@ export const buildSheetPath = (slug: string): string => `items/${slug}.html`;
 /** The sheet of a form other than the standard one. */
 export const formSheetPath = (slug: string, form: string): string =>
   form === "" ? buildSheetPath(slug) : `items/${slug}/${form}.html`;
+export const priceSheetPath = (slug: string): string => `prices/${slug}.html`;
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const listingPath = (slug: string): string => `listings/${slug}.html`;

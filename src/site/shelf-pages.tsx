@@ -2,13 +2,23 @@
 import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
+import { PriceSheetPage } from "../../layouts/price-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
+import { isPriced, type Pricing, pricingsOf } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
 import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
-import { careCardPath, formSheetPath, listingPath, productPagePath, rootFrom } from "../leaves/paths.ts";
+import {
+  careCardPath,
+  formSheetPath,
+  listingPath,
+  priceSheetPath,
+  productPagePath,
+  rootFrom,
+} from "../leaves/paths.ts";
+import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -32,8 +42,16 @@ export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): rea
       const leaf = buildSheetLeaf(form, shop, forms);
       return { path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) };
     });
-    return [...sheets, listingPageOf(variants, shop, hash)];
+    return [...sheets, ...pricePagesOf(variants, shop), listingPageOf(variants, shop, hash)];
   });
+
+/** None where the shop has not said what its time and its selling are worth. */
+function pricePagesOf(variants: Variants, shop: Shop): Page[] {
+  if (!isPriced(shop)) return [];
+  const path = priceSheetPath(variants[0].slug);
+  const leaf = priceSheetLeaf(pricingsOf(variants, shop) as [Pricing, ...Pricing[]], shop);
+  return [{ path: `binder/${path}`, html: pageHtml(<PriceSheetPage leaf={leaf} root={rootFrom(path)} />) }];
+}
 
 /** Words for listing it elsewhere, or why it isn't for sale. */
 function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {

@@ -1,12 +1,14 @@
 // The text of the shop file -> the Shop, or every problem in it at its line.
 
-import type { Written } from "../problems/place.ts";
+import type { Place, Written } from "../problems/place.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
-import { checkShape } from "../problems/tree-shape.ts";
-import { readYamlTree } from "../problems/yaml-tree.ts";
+import { checkShape, entryAt } from "../problems/tree-shape.ts";
+import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
 import { readLimits } from "./listing-limits.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
+import { readSelling } from "./read-selling.ts";
+import { readMinutes } from "./read-shop-minutes.ts";
 import { shopSchema } from "./shop-schema.ts";
 import { checkPublicWords } from "./unprovable.ts";
 import { readWebAddress } from "./web-address.ts";
@@ -31,7 +33,11 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const wage = parsePrice(f.wage, problems);
   const address = f.address && readWebAddress(f.address, problems);
   const listing = f.listing && readLimits(f.listing, problems);
-  if (!division || !kerf || !wage) return { problems: inReadingOrder(problems) };
+  const minutes = f.minutes && readMinutes(f.minutes, f.timed, problems);
+  if (f.timed && !f.minutes) problems.push(problem("timed-alone", keyAt(tree, "timed"), {}));
+  const selling = f.selling && readSelling(f.selling, problems);
+  if (f.selling && !f.minutes) problems.push(problem("selling-alone", keyAt(tree, "selling"), {}));
+  if (!division || !kerf || !wage || problems.length > 0) return { problems: inReadingOrder(problems) };
   return {
     shop: {
       name: f.name.text,
@@ -47,10 +53,14 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       notes: f.notes.text,
       ...(address === undefined ? {} : { address }),
       ...(listing ? { listing } : {}),
+      ...(minutes ? { minutes } : {}),
+      ...(selling ? { selling } : {}),
     },
     problems,
   };
 }
+
+const keyAt = (tree: TreeMap, key: string): Place => entryAt(tree, [key])?.key.at ?? tree.at;
 
 function readDivision(w: Written, problems: Problems): Division | undefined {
   const division = divisions[w.text.replace(/\s*(in|")$/, "")];

@@ -1,8 +1,52 @@
 // The shape of a shop file. What is marked "store" may reach the public shelf; all else stays in the binder.
 import { z } from "zod";
+import { batches, works } from "./shop-rates.ts";
 
 const text = (expected: string) => z.string({ error: expected }).min(1, expected);
 const shown = { shelf: "store" } as const;
+
+const dollars = text("dollars, like 4.20");
+const share = text("a share in %, like 6.5");
+
+/** Every kind of work with a text of its own. */
+const eachWork = (expected: string) =>
+  z.strictObject(
+    Object.fromEntries(works.map((work) => [work, text(expected)])) as Record<(typeof works)[number], z.ZodString>,
+  );
+
+const channelSchema = z.strictObject({
+  fee: text("the share of all the buyer pays that is kept as a fee, in %, like 2.9"),
+  fixed: text("dollars of fee for each sale, like 0.30"),
+  sale: text("dollars that one sale costs there, like 4.00"),
+  tax: z.enum(["in", "out"]),
+  step: text("dollars that prices go up by, like 1.00"),
+});
+
+const sellingSchema = z.strictObject({
+  batch: text(`how many are made at once: ${batches.join(", ")}`),
+  overhead: share,
+  profit: share,
+  "profit-as": z.enum(["markup", "margin"]),
+  "sales-tax": share,
+  abrasives: text("dollars for each sanded square foot, like 0.05"),
+  glue: text("dollars for each glued join, like 0.08"),
+  sundries: text("dollars for each thing sold, like 0.75"),
+  packing: z.strictObject({
+    material: dollars,
+    minutes: text("minutes to pack one, like 8"),
+    weight: text("what box and padding weigh, like 2 lb"),
+    room: text("padding at every side, like 1 1/2"),
+  }),
+  postage: z.strictObject({
+    divisor: text("cubic inches that are billed as a pound, like 139"),
+    base: text("dollars for any parcel, like 7.50"),
+    pound: text("dollars for each billed pound, like 0.62"),
+    most: text("the most that may be billed for a thing that is posted, like 100 lb"),
+  }),
+  local: channelSchema.optional(),
+  stall: channelSchema.optional(),
+  posted: channelSchema.optional(),
+});
 
 export const shopSchema = z.strictObject({
   name: text("the shop's name").meta(shown),
@@ -27,4 +71,9 @@ export const shopSchema = z.strictObject({
       keyword: text("the most letters of one keyword, like 24").optional(),
     })
     .optional(),
+  minutes: eachWork("minutes for one, and to set up, like 1.5, 4 to set up")
+    .extend({ fetch: text("minutes to fetch the boards of a batch, like 20") })
+    .optional(),
+  timed: eachWork("minutes you took for how many, like 40 for 32; 36 for 30").partial().optional(),
+  selling: sellingSchema.optional(),
 });

@@ -3,6 +3,7 @@ import type { Place } from "../problems/place.ts";
 import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
 import type { ListingLimits } from "./listing-limits.ts";
+import type { Selling, ShopMinutes } from "./shop-rates.ts";
 
 /** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
 export type Species = {
@@ -150,4 +151,7 @@ export type Shop = {
   readonly wage: Exact;
   readonly notes: string;
   readonly listing?: ListingLimits;
+  /** Without minutes there are no hours; without selling, no prices. */
+  readonly minutes?: ShopMinutes;
+  readonly selling?: Selling;
 };

@@ -9,6 +9,7 @@ import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { shopSchema } from "../../src/yard/shop-schema.ts";
 import { yardSchema } from "../../src/yard/yard-schema.ts";
 import { buildInto, copyContent, filesIn, newFolder, pointersIn } from "./demo.ts";
+import { amountsOn, markShop, shopUnmarked, shopWords, withoutLines } from "./wall-shop.ts";
 
 /**
  * The private fields of a schema by path, `*` for any name. A field is private unless it, or one it stands in, is marked.
@@ -31,6 +32,7 @@ function privateFields(schema: z.core.$ZodType, path: string): string[] {
 const words: Readonly<Record<string, string>> = {
   "shop.wage": "4917.53",
   "shop.notes": "Zanzaquill keeps the till.",
+  ...shopWords,
   "yard.species.*": "zelkovoid",
   "yard.species.*.source": "Quiddlewick's tables",
   "yard.boards.*": "zubrowka board",
@@ -85,6 +87,7 @@ const unmarked: Readonly<Record<string, string>> = {
   "shop.listing.alt-text": "a number of letters",
   "shop.listing.keywords": "a number of words",
   "shop.listing.keyword": "a number of letters",
+  ...shopUnmarked,
   "yard.priced": "the date of a whole file; the entries here have their own",
   "yard.species.*.gravity": "a number of the wood",
   "yard.species.*.stiffness": "a number of the wood",
@@ -290,6 +293,7 @@ beforeAll(() => {
   const shop = parseDocument(readFileSync(join(copy, "shop", shopFile), "utf8"));
   shop.set("wage", words["shop.wage"]);
   shop.set("notes", words["shop.notes"]);
+  markShop(shop);
   writeFileSync(join(copy, "shop", shopFile), String(shop));
   writeFileSync(join(copy, "yard/peg.yaml"), yard);
   writeFileSync(join(copy, "recipes/peg-rail.md"), recipe);
@@ -333,6 +337,26 @@ describe("the wall", () => {
     ]) {
       expect(sheet).toContain(word?.toLowerCase());
     }
+  });
+
+  it("not one amount of the price sheets, worked out of the shop's figures, is in the store", () => {
+    const sheets = filesIn(join(site, "binder/prices")).map((name) => textOf(`binder/prices/${name}`));
+    const amounts = sheets.flatMap(amountsOn);
+    expect(sheets.length).toBeGreaterThan(1);
+    expect(amounts.length).toBeGreaterThan(100);
+    const found = filesIn(join(site, "store"))
+      .filter((name) => name.endsWith(".html"))
+      .flatMap((name) => {
+        const page = withoutLines(textOf(`store/${name}`));
+        return amounts.filter((amount) => page.includes(amount)).map((amount) => `${name}: ${amount}`);
+      });
+    expect(found).toEqual([]);
+  });
+
+  it("the shop's figures do reach the price sheet: its fixed fee of the stall is printed there", () => {
+    const sheet = textOf("binder/prices/plain-peg-rail.html");
+    expect(sheet).toContain(shopWords["shop.selling.stall.fixed"]);
+    expect(sheet).toContain("6817.29");
   });
 
   it("what is public is there: title, purpose, wood, finish and care in the shop's public words", () => {

@@ -23,6 +23,37 @@ export const yardSentences = {
     expected: f.expected,
     mend: `Write ${f.expected}.`,
   }),
+  "shop-minutes": (f: { key: string; found: string; timed: boolean }) => ({
+    says: `"${f.found}" under "${f.key}" can't be read as ${f.timed ? "times that were taken" : "minutes"}.`,
+    found: f.found,
+    expected: f.timed
+      ? "minutes for how many, like 40 for 32, with ; between one time and the next"
+      : "minutes for one, like 1.5, or with the setting up, like 1.5, 4 to set up",
+    mend: f.timed
+      ? "Write the minutes without the setting up, then how many were done in them (of sanding and coating: square feet)."
+      : "Write minutes as a plain number, without a unit.",
+  }),
+  "timed-alone": (_: Record<never, never>) => ({
+    says: 'There are times under "timed", but no "minutes" that they could set right.',
+    expected: '"minutes" with a line for every kind of work',
+    mend: 'Add "minutes" to the shop file, or take "timed" out.',
+  }),
+  "selling-alone": (_: Record<never, never>) => ({
+    says: 'There is "selling", but no "minutes", so no price can count the work.',
+    expected: '"minutes" with a line for every kind of work',
+    mend: 'Add "minutes" to the shop file, or take "selling" out.',
+  }),
+  "selling-nowhere": (_: Record<never, never>) => ({
+    says: 'Under "selling" there is no way to sell.',
+    expected: '"local", "stall" or "posted", or more of them',
+    mend: "Add one of them with its fees.",
+  }),
+  "fees-too-high": (f: { where: string; percent: string }) => ({
+    says: `Of what a buyer pays ${f.where}, fee and sales tax take ${f.percent} %; no price can make that good.`,
+    found: `${f.percent} %`,
+    expected: "fees that leave something of the price",
+    mend: "Look at the fee again: it is a share in %, like 2.9.",
+  }),
   "yard-price": (f: { found: string; below: boolean }) => ({
     says: f.below ? `A price can't be below 0, as in "${f.found}".` : `"${f.found}" can't be read as a price.`,
     found: f.found,

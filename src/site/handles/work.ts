@@ -1,4 +1,5 @@
 // `shopleaf work`: one recipe -> the worked-out item as JSON.
+import { moneyJson } from "../../findings/money-json.ts";
 import { workJson } from "../../item/work-json.ts";
 import { workOut } from "../../item/work-out.ts";
 import { readRecipe } from "../../recipe/read-recipe.ts";
@@ -24,6 +25,9 @@ export async function work(words: readonly string[]): Promise<number> {
     throw new WrongCall(`${recipe.slug} has no variant "${given.variant}", only ${offered.join(", ")}`);
   }
   const worked = given.variant === undefined ? standard : workOut(recipe, yard, given.variant, shop?.division);
-  if (worked.item) printJson(workJson(worked.item));
-  return tellProblems([...problems, ...yardProblems, ...worked.problems]);
+  const all = [...problems, ...yardProblems, ...worked.problems];
+  // Boards can be planned only for an item that is right.
+  const money = worked.item && shop && all.length === 0 ? moneyJson(worked.item, shop) : {};
+  if (worked.item) printJson({ ...workJson(worked.item), ...money });
+  return tellProblems(all);
 }

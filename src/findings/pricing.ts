@@ -1,0 +1,119 @@
+// A variant and the shop -> its hours, costs and prices: batches of 1, 2, 5 and 10, every way of selling, and when to look again.
+import type { Item } from "../item/item.ts";
+import { type Exact, zero } from "../units/length.ts";
+import { type Batch, batches, type Channel, type Selling, type ShopMinutes } from "../yard/shop-rates.ts";
+import type { Shop } from "../yard/yard.ts";
+import { type Parcel, parcelOf } from "./billed-weight.ts";
+import { type PlannedBoard, planBoards } from "./board-plan.ts";
+import { type Costs, costsOf } from "./cost.ts";
+import { type Hours, hoursOf, madeForOne } from "./hours.ts";
+import { hourlyReturn, netOfShown, shownPrice, soldToPay, withOverhead, withProfit } from "./price.ts";
+import { alarmOf, type PriceAlarm } from "./price-alarm.ts";
+import { yardList } from "./yard-list.ts";
+
+/** A shop that has said what its time and its selling are worth. */
+export type PricedShop = Shop & { readonly minutes: ShopMinutes; readonly selling: Selling };
+
+export const isPriced = (shop: Shop): shop is PricedShop => shop.minutes !== undefined && shop.selling !== undefined;
+
+/** Dollars for one thing sold in one way. */
+export type ChannelPrice = {
+  readonly channel: Channel;
+  /** Material with packing, labour with packing, overhead on both; and what the sale and the post cost. */
+  readonly cost: Exact;
+  readonly direct: Exact;
+  /** Prices as shown: at the floor every cost and the wage are paid and nothing is left; the target leaves the profit. */
+  readonly floor: Exact;
+  readonly target: Exact;
+  /** What the target leaves when tax and fee are taken; and over the floor's own net. */
+  readonly net: Exact;
+  readonly spare: Exact;
+  /** Dollars an hour at the target. */
+  readonly hourly?: Exact;
+  /** How many of the batch pay for what was laid out for it. */
+  readonly pays?: number;
+};
+
+export type Pricing = {
+  readonly item: Item;
+  readonly hours: readonly Hours[];
+  readonly costs: readonly Costs[];
+  /** Those of the batch that prices are made for. */
+  readonly batchHours: Hours;
+  readonly batchCosts: Costs;
+  readonly parcel: Parcel;
+  readonly channels: readonly ChannelPrice[];
+  readonly alarm: PriceAlarm;
+};
+
+/** The boards of every batch, each planned anew. Variants that differ in their finish alone have the same. */
+export type Plans = ReadonlyMap<Batch, readonly PlannedBoard[]>;
+
+export const plansOf = (item: Item, kerf: Exact): Plans =>
+  new Map(batches.map((units) => [units, planBoards(batchOf(item, units), kerf)]));
+
+const batchOf = (item: Item, units: number): Item["pieces"] =>
+  item.pieces.map((piece) => ({ ...piece, count: piece.count * units * madeForOne(item) }));
+
+/** The hours of every batch, for a shop that has said its minutes. */
+export const allHours = (item: Item, plans: Plans, kerf: Exact, minutes: ShopMinutes): Hours[] =>
+  [...plans].map(([units, plan]) => hoursOf(item, units, plan, kerf, minutes));
+
+export function pricingOf(item: Item, shop: PricedShop, plans: Plans = plansOf(item, shop.kerf)): Pricing {
+  const { selling, minutes, kerf, wage } = shop;
+  const list = yardList(item, kerf);
+  const hours = allHours(item, plans, kerf, minutes);
+  const costs = hours.map((one) => costsOf(item, list, plans.get(one.units as Batch) ?? [], one, wage, selling));
+  const batchHours = ofBatch(hours, selling.batch);
+  const batchCosts = ofBatch(costs, selling.batch);
+  const parcel = parcelOf(item, selling);
+  const channels = selling.channels.flatMap((channel) => channelPrice(channel, batchHours, batchCosts, parcel, shop));
+  const spares = channels.map(({ spare }) => spare);
+  const least = spares.reduce((a, b) => (b.compare(a) < 0 ? b : a), spares[0] ?? zero);
+  return {
+    ...{ item, hours, costs, batchHours, batchCosts, parcel, channels },
+    alarm: alarmOf(batchCosts, least, selling.overhead),
+  };
+}
+
+/** All variants, boards planned once for each form. */
+export function pricingsOf(variants: readonly Item[], shop: PricedShop): Pricing[] {
+  const byForm = new Map<string, Plans>();
+  return variants.map((item) => {
+    const plans = byForm.get(item.variant.form) ?? plansOf(item, shop.kerf);
+    byForm.set(item.variant.form, plans);
+    return pricingOf(item, shop, plans);
+  });
+}
+
+function ofBatch<T extends { readonly units: number }>(all: readonly T[], units: number): T {
+  const found = all.find((one) => one.units === units);
+  if (!found) throw new Error(`no batch of ${units}`);
+  return found;
+}
+
+/** None where the thing is too heavy to be posted. */
+function channelPrice(channel: Channel, hours: Hours, costs: Costs, parcel: Parcel, shop: PricedShop): ChannelPrice[] {
+  const { overhead, profit, profitAs, salesTax, packing } = shop.selling;
+  const posted = channel.name === "posted";
+  if (posted && !parcel.postage) return [];
+  const minutes = posted ? hours.perUnit.add(packing.minutes) : hours.perUnit;
+  const labour = minutes.div(60).mul(shop.wage);
+  const box = posted ? packing.material : zero;
+  const cost = withOverhead(costs.material.add(box), labour, overhead);
+  const direct = channel.sale.add((posted && parcel.postage) || zero);
+  const floorNet = cost.add(direct);
+  const target = shownPrice(withProfit(cost, profit, profitAs).add(direct), channel, salesTax);
+  const net = netOfShown(target, channel, salesTax);
+  const hourly = hourlyReturn(net, floorNet.sub(labour), minutes.div(60));
+  const pays = soldToPay(costs.laidOut, net.sub(direct).sub(box));
+  return [
+    {
+      ...{ channel, cost, direct, target, net },
+      floor: shownPrice(floorNet, channel, salesTax),
+      spare: net.sub(floorNet),
+      ...(hourly === undefined ? {} : { hourly }),
+      ...(pays === undefined ? {} : { pays }),
+    },
+  ];
+}

@@ -1,0 +1,106 @@
+import { renderToString } from "preact-render-to-string";
+import { describe, expect, it } from "vitest";
+import { PriceSheetPage } from "../../layouts/price-sheet.tsx";
+import { type Pricing, pricingsOf } from "../../src/findings/pricing.ts";
+import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
+import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
+import type { Table } from "../../src/leaves/leaf.ts";
+import { formatMinutes, priceSheetLeaf } from "../../src/leaves/price-sheet.ts";
+import { exact } from "../../src/units/length.ts";
+import { pricedShop, riserRecipe, shopText, workItem } from "../findings/riser.ts";
+
+const riser = workItem(riserRecipe);
+const plain = workItem(riserRecipe, undefined, "plain");
+const sheetOf = (text: string) => {
+  const shop = pricedShop(text);
+  return priceSheetLeaf(pricingsOf([riser, plain], shop) as [Pricing, ...Pricing[]], shop);
+};
+const sheet = sheetOf(shopText);
+const row = (table: Table | undefined, name: string) => table?.rows.find(([first]) => first === name);
+
+describe("the price sheet of the riser", () => {
+  it("has a column for each way of selling, its target over its floor", () => {
+    expect(sheet.prices.heads).toEqual(["", "Local", "Stall", "Posted"]);
+    expect(row(sheet.prices, "Target")).toEqual(["Target", "$65.00", "$74.50", "$94.00"]);
+    expect(row(sheet.prices, "Floor")).toEqual(["Floor", "$49.00", "$57.00", "$75.00"]);
+  });
+
+  it("says whether the tax is in the price, and what the fee is", () => {
+    expect(row(sheet.prices, "Sales tax, 5 %")).toEqual([
+      "Sales tax, 5 %",
+      "added to it",
+      "in the price",
+      "added to it",
+    ]);
+    expect(row(sheet.prices, "Fee")).toEqual(["Fee", "none", "3 % and $0.10", "6.5 % and $0.45"]);
+  });
+
+  it("plain is cheaper than oiled: 65 - 48 = 17 local, 74.50 - 55.50 = 19 at the stall, 94 - 76 = 18 posted", () => {
+    expect(sheet.variants?.rows.map((cells) => [cells[0], cells.at(-1)])).toEqual([
+      ["oiled", "none"],
+      ["plain", "local $17.00 less, stall $19.00 less, posted $18.00 less"],
+    ]);
+  });
+
+  it("shows 1, 2, 5 and 10 at once, the dearest first", () => {
+    expect(sheet.batches.heads).toEqual(["", "1", "2", "5", "10"]);
+    expect(row(sheet.batches, "Time")?.[1]).toBe("1\u00a0h 1\u00a0min");
+    expect(row(sheet.batches, "Cost")?.[1]).toBe("$48.27");
+  });
+
+  it("every price of the yard has the day it was seen", () => {
+    expect(sheet.material.rows.map((cells) => [cells[0], cells.at(-1)])).toEqual([
+      ["plank", "2026-10-03"],
+      ["screw No. 8 x 2", "2026-09-01"],
+      ["oil", "2026-10-03"],
+      ["abrasives", "shop file"],
+      ["sundries", "shop file"],
+    ]);
+    expect(sheet.notes[0]).toContain("2026-09-01, 2026-10-03");
+  });
+
+  it("tells how a time came about: guessed, or timed twice between 40/32 = 1.25 and 36/30 = 1.2", () => {
+    const timed = sheetOf(`${shopText}timed:\n  screw: 40 for 32; 36 for 30\n`);
+    expect(row(sheet.work, "fasteners driven")?.at(-1)).toBe("no, the shop's guess");
+    expect(row(timed.work, "fasteners driven")?.at(-1)).toBe("2 times, 1.2 to 1.25");
+  });
+
+  it("the board may cost up to 24.46", () => {
+    expect(sheet.alarm.rows).toEqual([["plank", "96 in", "$9.60", "$24.46"]]);
+  });
+
+  it("says that a thing too heavy by its size isn't sent", () => {
+    const heavy = sheetOf(shopText.replace("most: 100 lb", "most: 16 lb"));
+    expect(heavy.prices.heads).toEqual(["", "Local", "Stall"]);
+    expect(heavy.parcel.at(-1)?.value).toBe("not sent: over 16 lb");
+  });
+
+  it("its page sets every text, and hostile names stay text", () => {
+    const html = renderToString(
+      PriceSheetPage({ leaf: { ...sheet, title: "<script>alert(1)</script>" }, root: "../" }),
+    );
+    expect(html).toContain("$94.00");
+    expect(html).toContain('href="../items/stall-riser.html"');
+    expect(html).not.toContain("<script>");
+  });
+});
+
+describe("links to it", () => {
+  const priced = pricedShop();
+  const { selling: _, ...unpriced } = priced;
+
+  it("stand on build sheet and index where there are prices, and nowhere else", () => {
+    expect(buildSheetLeaf([riser], priced).prices?.path).toBe("prices/stall-riser.html");
+    expect(binderIndexLeaf([riser], priced).sheets[0]?.prices?.path).toBe("prices/stall-riser.html");
+    expect(buildSheetLeaf([riser], unpriced).prices).toBeUndefined();
+    expect(binderIndexLeaf([riser], unpriced).sheets[0]?.prices).toBeUndefined();
+  });
+});
+
+it("61.12 minutes are 1 h 1 min, 59.6 are 1 h 0 min, 42.4 are 42 min", () => {
+  expect(["61.12", "59.6", "42.4"].map((minutes) => formatMinutes(exact(minutes)))).toEqual([
+    "1\u00a0h 1\u00a0min",
+    "1\u00a0h 0\u00a0min",
+    "42\u00a0min",
+  ]);
+});
