@@ -191,19 +191,26 @@ const byClass: Partial<Record<HazardClass, (use: Use, weight: Weight) => Caution
           avoidance: "Do not sit, stand or climb on it.",
           source: practice,
         },
-  L: (use, weight) => ({
-    id: use.loads.length === 0 ? "no-load-stated" : "load-stated",
-    signal: "WARNING",
-    hazard:
-      use.loads.length === 0
-        ? "No load has been worked out or tested for it."
-        : `It is meant for ${loadWords(use, weight)}; that has not been tested.`,
-    consequence: use.carriesPeople ? "It can break under more." : "It can break under more, or under a person.",
-    avoidance: use.carriesPeople
-      ? "Do not load it with more."
-      : "Do not load it with more; do not sit, stand or climb on it.",
-    source: practice,
-  }),
+  L: (use, weight) => {
+    const people = use.carriesPeople ? "" : "; do not sit, stand or climb on it";
+    return use.loads.length === 0
+      ? {
+          id: "no-load-stated",
+          signal: "WARNING",
+          hazard: "No load has been worked out or tested for it.",
+          consequence: "It can break under a heavy load or a person.",
+          avoidance: "Load it lightly; do not sit, stand or climb on it.",
+          source: practice,
+        }
+      : {
+          id: "load-stated",
+          signal: "WARNING",
+          hazard: `It is meant for ${loadWords(use, weight)}; that has not been tested.`,
+          consequence: "It can break under more.",
+          avoidance: `Do not load it with more${people}.`,
+          source: practice,
+        };
+  },
   T: ({ anchored }) =>
     anchored
       ? {
@@ -241,12 +248,16 @@ const byClass: Partial<Record<HazardClass, (use: Use, weight: Weight) => Caution
     avoidance: "Keep a grown-up near while it is in use.",
     source: practice,
   }),
-  F: () => ({
+  F: ({ classes }) => ({
     id: "not-food-tested",
     signal: "NOTICE",
     hazard: "It has not been tested for food.",
-    consequence: "Its finish may pass into what lies on it.",
-    avoidance: "Put a clean liner between it and unpacked food.",
+    consequence: classes.includes("X")
+      ? "Its finish may pass into wet soil and into what grows in it."
+      : "Its finish may pass into what lies on it.",
+    avoidance: classes.includes("X")
+      ? "Line it before you grow food in it."
+      : "Put a clean liner between it and unpacked food.",
     source: practice,
   }),
   G: ({ hasLid }) => ({

@@ -5,7 +5,7 @@ import { compareLengths, exact, inches } from "../units/length.ts";
 
 export type Use = {
   readonly classes: readonly HazardClass[];
-  /** What is stated that it carries: pounds of one, and how many. */
+  /** What is stated that it carries: pounds of one, and how many on all that is sold as one. */
   readonly loads: readonly { readonly name: string; readonly pounds: number; readonly count: number }[];
   /** Whether one of the loads is a person. */
   readonly carriesPeople: boolean;
@@ -26,14 +26,18 @@ const narrowGap = exact(1);
 
 const person = /\b(?:person|people|adult|grown-?up|sitter|somebody|child|children)\b/i;
 
-type Used = Pick<Item, "classes" | "fittings" | "overall" | "gaps" | "members" | "panels" | "cords" | "loads">;
+type Used = Pick<
+  Item,
+  "classes" | "fittings" | "overall" | "gaps" | "members" | "panels" | "cords" | "loads" | "soldAs"
+>;
 
 export function useOf(item: Used): Use {
   const fitted = (words: RegExp): boolean =>
     item.fittings.some(({ fitting }) => words.test(fitting.name) || words.test(fitting.words));
+  const sold = item.soldAs?.count ?? 1;
   return {
     classes: item.classes,
-    loads: item.loads.map(({ name, pounds, places }) => ({ name, pounds, count: places.length })),
+    loads: item.loads.map(({ name, pounds, places }) => ({ name, pounds, count: places.length * sold })),
     carriesPeople: item.loads.some(({ name }) => person.test(name.replaceAll("-", " "))),
     anchored: fitted(/\banchor|\bto a wall\b/i) || isSlender(item),
     hasGaps: item.gaps.some((gap) => isNarrow(item, gap)),

@@ -112,6 +112,11 @@ describe("cautions", () => {
     expect(forUse({ classes: ["L"] })[0]?.hazard).toBe("No load has been worked out or tested for it.");
   });
 
+  it("what holds wet soil is lined before food grows in it, what lies on a board has a liner under it", () => {
+    expect(forUse({ classes: ["F", "X"] }).find(({ id }) => id === "not-food-tested")?.avoidance).toMatch(/grow food/);
+    expect(forUse({ classes: ["F"] })[0]?.avoidance).toMatch(/unpacked food/);
+  });
+
   it("what carries a person is not forbidden to be sat on", () => {
     const loads = [{ name: "grown-up", pounds: 250, count: 1 }];
     expect(forUse({ classes: ["L"], loads, carriesPeople: true })[0]?.avoidance).not.toMatch(/sit/);

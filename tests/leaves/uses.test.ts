@@ -46,6 +46,12 @@ it("2 baskets of 15 lb are said as 2 × 15 lb", () => {
   expect(sentence({ classes: ["H", "L"], loads })).toBe("Made to hang on a wall and to carry 2 × 15 lb.");
 });
 
+it("a pair that is meant for a basket of 15 lb each carries 2 of them", () => {
+  const basket = { name: "basket", pounds: 15, total: 15, places: [{ at: [0, 0, 0] as const, on: [] }] };
+  const pair = { ...corral[0], loads: [basket], soldAs: { count: 2, words: "pair", weight: 7 } };
+  expect(useOf(pair).loads).toEqual([{ name: "basket", pounds: 15, count: 2 }]);
+});
+
 it("load-bearing is sat or stood on only where a load is a person", () => {
   expect(classNames({ ...plain, classes: ["L"] })).toBe("load-bearing");
   expect(classNames({ ...plain, classes: ["L"], carriesPeople: true })).toBe("load-bearing, sat or stood on");
