@@ -41,16 +41,51 @@ const mm = (value: number): string => String(Math.round(value * 100) / 100 + 0);
 
 const point = ([u, v]: Paper): string => `${mm(u)} ${mm(v)}`;
 
-/** Points that fall on the one before once rounded are dropped. */
-function chainPath(chain: readonly Paper[], closed: boolean): string {
-  const points: string[] = [];
-  for (const at of chain) {
-    const text = point(at);
-    if (text !== points.at(-1)) points.push(text);
+const hundredths = (value: number): number => Math.round(value * 100);
+
+/** A step in hundredths of a millimetre as short as SVG allows: no nought before the point. */
+const step = (by: number): string => String(by / 100).replace(/^(-?)0\./, "$1.");
+
+const after = (by: number): string => (by < 0 ? step(by) : ` ${step(by)}`);
+
+/** A chain's points in hundredths; those that fall on the one before once rounded are dropped, and chains of too few. */
+function roundedChain(chain: readonly Paper[], closed: boolean): readonly Paper[] {
+  const points: Paper[] = [];
+  for (const [u, v] of chain) {
+    const at: Paper = [hundredths(u), hundredths(v)];
+    const last = points.at(-1);
+    if (last === undefined || last[0] !== at[0] || last[1] !== at[1]) points.push(at);
   }
-  if (closed && points.length > 1 && points[0] === points.at(-1)) points.pop();
-  if (points.length < (closed ? 3 : 2)) return "";
-  return `M${points.join("L")}${closed ? "Z" : ""}`;
+  const [first, end] = [points[0], points.at(-1)];
+  if (closed && points.length > 1 && first?.[0] === end?.[0] && first?.[1] === end?.[1]) points.pop();
+  return points.length < (closed ? 3 : 2) ? [] : points;
+}
+
+/** All chains as one path: the first point as it stands, then steps between rounded points, which never add up to an error. */
+function chainsPath(chains: readonly (readonly Paper[])[], closed: boolean): string {
+  let d = "";
+  let at: Paper | undefined;
+  for (const chain of chains) {
+    const points = roundedChain(chain, closed);
+    const [first] = points;
+    if (first === undefined) continue;
+    d +=
+      at === undefined
+        ? `M${first[0] / 100} ${first[1] / 100}`
+        : `m${step(first[0] - at[0])}${after(first[1] - at[1])}`;
+    let before = "";
+    points.slice(1).forEach(([u, v], i) => {
+      const [x, y] = points[i] as Paper;
+      const [across, down] = [u - x, v - y];
+      const way = across === 0 ? "v" : down === 0 ? "h" : "l";
+      if (way === "l") d += `${before === "l" ? after(across) : `l${step(across)}`}${after(down)}`;
+      else d += `${way}${step(way === "v" ? down : across)}`;
+      before = way;
+    });
+    if (closed) d += "Z";
+    at = closed ? first : (points.at(-1) as Paper);
+  }
+  return d;
 }
 
 const circlePath = ([u, v]: Paper, radius: number): string =>
@@ -61,7 +96,7 @@ function arrowPath(tip: Paper, way: Paper, size: number): string {
   const half = size * Math.tan(Math.PI / 12);
   const back: Paper = [tip[0] - way[0] * size, tip[1] - way[1] * size];
   const corner = (side: number): Paper => [back[0] - way[1] * half * side, back[1] + way[0] * half * side];
-  return chainPath([tip, corner(1), corner(-1)], true);
+  return chainsPath([[tip, corner(1), corner(-1)]], true);
 }
 
 function mixed(colour: string, factor: number): string {
@@ -107,12 +142,11 @@ export function formatSvg(drawing: Drawing): string {
   drawRegions(drawing.marks, path);
   for (const kind of lineOrder) {
     const look = lines[kind];
-    const d = only(drawing.marks, "lines")
+    const chains = only(drawing.marks, "lines")
       .filter((mark) => mark.line === kind)
-      .flatMap((mark) => mark.chains.map((chain) => chainPath(chain, false)))
-      .join("");
+      .flatMap((mark) => mark.chains);
     const width = look.wide ? pen : pen / 2;
-    path(d, {
+    path(chainsPath(chains, false), {
       class: named(kind),
       fill: "none",
       stroke: look.colour,
@@ -143,17 +177,22 @@ function drawRegions(
   marks: readonly Mark[],
   path: (d: string, look: Readonly<Record<string, string | number>>) => void,
 ): void {
-  const byFill = new Map<string, { readonly kind: string; d: string }>();
+  const byFill = new Map<string, { readonly kind: string; readonly loops: (readonly Paper[])[] }>();
   for (const mark of only(marks, "region")) {
     const fill = fillOf(mark.tone, mark.shade);
-    const d = mark.loops.map((loop) => chainPath(loop, true)).join("");
     const entry = byFill.get(fill);
-    if (entry === undefined) byFill.set(fill, { kind: mark.tone.kind, d });
-    else entry.d += d;
+    if (entry === undefined) byFill.set(fill, { kind: mark.tone.kind, loops: [...mark.loops] });
+    else entry.loops.push(...mark.loops);
   }
-  for (const [fill, { kind, d }] of byFill) {
+  for (const [fill, { kind, loops }] of byFill) {
     // The thin line in the fill's own colour closes the hairline seams between neighbours.
-    path(d, { class: named(kind), fill, "fill-rule": "evenodd", stroke: fill, "stroke-width": 0.1 });
+    path(chainsPath(loops, true), {
+      class: named(kind),
+      fill,
+      "fill-rule": "evenodd",
+      stroke: fill,
+      "stroke-width": 0.1,
+    });
   }
 }
 
