@@ -15,7 +15,7 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
     home={leaf.home}
     notice={leaf.notice}
   >
-    <section class="sheet" aria-labelledby="title">
+    <section class="sheet priced" aria-labelledby="title">
       <h1 id="title">{leaf.title}</h1>
       <p class="intro">
         Private. <a href={`${root}${leaf.buildSheet.path}`}>{leaf.buildSheet.text}</a>
@@ -26,7 +26,7 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
       <DataTable of={leaf.prices} name="money" />
       {leaf.variants ? <DataTable of={leaf.variants} name="money" /> : null}
     </section>
-    <section class="sheet" aria-labelledby="costs">
+    <section class="sheet priced" aria-labelledby="costs">
       <h2 id="costs">Costs</h2>
       <DataTable of={leaf.batches} name="money" />
       <DataTable of={leaf.material} name="money" />
@@ -39,7 +39,7 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
         </>
       ) : null}
     </section>
-    <section class="sheet" aria-labelledby="work">
+    <section class="sheet priced" aria-labelledby="work">
       <h2 id="work">Work</h2>
       <DataTable of={leaf.work} name="money" />
       <h2>How this is counted</h2>

@@ -88,7 +88,7 @@ function pricesTable({ channels }: Pricing, { selling }: PricedShop): Table {
   const tax = percent(selling.salesTax);
   return {
     caption: "Prices for one, as shown to the buyer",
-    heads: ["", ...channels.map(({ channel }) => channelWords[channel.name])],
+    heads: ["Sold", ...channels.map(({ channel }) => channelWords[channel.name])],
     rows: [
       row("Target", ({ target }) => formatDollars(target)),
       row("Floor", ({ floor }) => formatDollars(floor)),
@@ -202,7 +202,7 @@ function batchesTable({ costs, hours }: Pricing): Table {
   const time = (i: number) => (hours[i] ? formatMinutes(hours[i].perUnit) : "");
   return {
     caption: "For one, by how many are made at once",
-    heads: ["", ...costs.map(({ units }) => String(units))],
+    heads: ["Made at once", ...costs.map(({ units }) => String(units))],
     rows: [
       row(
         "Material",

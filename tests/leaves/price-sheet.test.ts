@@ -20,7 +20,7 @@ const row = (table: Table | undefined, name: string) => table?.rows.find(([first
 
 describe("the price sheet of the riser", () => {
   it("has a column for each way of selling, its target over its floor", () => {
-    expect(sheet.prices.heads).toEqual(["", "Local", "Stall", "Posted"]);
+    expect(sheet.prices.heads).toEqual(["Sold", "Local", "Stall", "Posted"]);
     expect(row(sheet.prices, "Target")).toEqual(["Target", "$65.00", "$74.50", "$94.00"]);
     expect(row(sheet.prices, "Floor")).toEqual(["Floor", "$49.00", "$57.00", "$75.00"]);
   });
@@ -43,7 +43,7 @@ describe("the price sheet of the riser", () => {
   });
 
   it("shows 1, 2, 5 and 10 at once, the dearest first", () => {
-    expect(sheet.batches.heads).toEqual(["", "1", "2", "5", "10"]);
+    expect(sheet.batches.heads).toEqual(["Made at once", "1", "2", "5", "10"]);
     expect(row(sheet.batches, "Time")?.[1]).toBe("1\u00a0h 1\u00a0min");
     expect(row(sheet.batches, "Cost")?.[1]).toBe("$48.27");
   });
@@ -71,7 +71,7 @@ describe("the price sheet of the riser", () => {
 
   it("says that a thing too heavy by its size isn't sent", () => {
     const heavy = sheetOf(shopText.replace("most: 100 lb", "most: 16 lb"));
-    expect(heavy.prices.heads).toEqual(["", "Local", "Stall"]);
+    expect(heavy.prices.heads).toEqual(["Sold", "Local", "Stall"]);
     expect(heavy.parcel.at(-1)?.value).toBe("not sent: over 16 lb");
   });
 
