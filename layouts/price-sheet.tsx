@@ -23,15 +23,23 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
       <p>Standard variant: {leaf.variant}.</p>
       <Facts of={leaf.facts} />
       <h2>Prices</h2>
-      <DataTable of={leaf.prices} name="money" />
+      {leaf.prices ? (
+        <DataTable of={leaf.prices} name="money" />
+      ) : (
+        <p>It is too heavy to be posted, the only way to sell.</p>
+      )}
       {leaf.variants ? <DataTable of={leaf.variants} name="money" /> : null}
     </section>
     <section class="sheet priced" aria-labelledby="costs">
       <h2 id="costs">Costs</h2>
       <DataTable of={leaf.batches} name="money" />
       <DataTable of={leaf.material} name="money" />
-      <h2>When to look again</h2>
-      <DataTable of={leaf.alarm} name="money" />
+      {leaf.alarm ? (
+        <>
+          <h2>When to look again</h2>
+          <DataTable of={leaf.alarm} name="money" />
+        </>
+      ) : null}
       {leaf.parcel.length > 0 ? (
         <>
           <h2>Posting</h2>

@@ -42,6 +42,7 @@ export type Pricing = {
   readonly batchHours: Hours;
   readonly batchCosts: Costs;
   readonly parcel: Parcel;
+  /** None where it could only be posted and is too heavy; then there is no alarm either. */
   readonly channels: readonly ChannelPrice[];
   readonly alarm: PriceAlarm;
 };
@@ -68,11 +69,11 @@ export function pricingOf(item: Item, shop: PricedShop, plans: Plans = plansOf(i
   const batchCosts = ofBatch(costs, selling.batch);
   const parcel = parcelOf(item, selling);
   const channels = selling.channels.flatMap((channel) => channelPrice(channel, batchHours, batchCosts, parcel, shop));
-  const spares = channels.map(({ spare }) => spare);
-  const least = spares.reduce((a, b) => (b.compare(a) < 0 ? b : a), spares[0] ?? zero);
+  const [first, ...others] = channels.map(({ spare }) => spare);
+  const least = first && others.reduce((a, b) => (b.compare(a) < 0 ? b : a), first);
   return {
     ...{ item, hours, costs, batchHours, batchCosts, parcel, channels },
-    alarm: alarmOf(batchCosts, least, selling.overhead),
+    alarm: least ? alarmOf(batchCosts, least, selling.overhead) : { boards: [] },
   };
 }
 

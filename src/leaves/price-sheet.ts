@@ -18,9 +18,10 @@ export type PriceSheet = {
   readonly buildSheet: Link;
   readonly variant: string;
   readonly facts: readonly Fact[];
-  readonly prices: Table;
+  /** Absent where it could only be posted and is too heavy for it. */
+  readonly prices?: Table;
   readonly variants?: Table;
-  readonly alarm: Table;
+  readonly alarm?: Table;
   readonly material: Table;
   readonly batches: Table;
   readonly work: Table;
@@ -42,9 +43,9 @@ export function priceSheetLeaf(pricings: readonly [Pricing, ...Pricing[]], shop:
     buildSheet: { path: buildSheetPath(item.slug), text: "Build sheet" },
     variant: item.variant.name,
     facts: factsOf(standard, shop),
-    prices: pricesTable(standard, shop),
+    ...(standard.channels.length > 0 ? { prices: pricesTable(standard, shop) } : {}),
     ...(pricings.length > 1 ? { variants: variantsTable(pricings) } : {}),
-    alarm: alarmTable(standard, edition),
+    ...(standard.alarm.boards.length > 0 ? { alarm: alarmTable(standard, edition) } : {}),
     material: materialTable(standard, edition),
     batches: batchesTable(standard),
     work: workTable(standard),

@@ -20,7 +20,7 @@ const row = (table: Table | undefined, name: string) => table?.rows.find(([first
 
 describe("the price sheet of the riser", () => {
   it("has a column for each way of selling, its target over its floor", () => {
-    expect(sheet.prices.heads).toEqual(["Sold", "Local", "Stall", "Posted"]);
+    expect(sheet.prices?.heads).toEqual(["Sold", "Local", "Stall", "Posted"]);
     expect(row(sheet.prices, "Target")).toEqual(["Target", "$65.00", "$74.50", "$94.00"]);
     expect(row(sheet.prices, "Floor")).toEqual(["Floor", "$49.00", "$57.00", "$75.00"]);
   });
@@ -66,19 +66,33 @@ describe("the price sheet of the riser", () => {
   });
 
   it("the board may cost up to 24.46", () => {
-    expect(sheet.alarm.rows).toEqual([["plank", "96 in", "$9.60", "$24.46"]]);
+    expect(sheet.alarm?.rows).toEqual([["plank", "96 in", "$9.60", "$24.46"]]);
   });
 
   it("says that a thing too heavy by its size isn't sent", () => {
     const heavy = sheetOf(shopText.replace("most: 100 lb", "most: 16 lb"));
-    expect(heavy.prices.heads).toEqual(["Sold", "Local", "Stall"]);
+    expect(heavy.prices?.heads).toEqual(["Sold", "Local", "Stall"]);
     expect(heavy.parcel.at(-1)?.value).toBe("not sent: over 16 lb");
   });
 
+  it("where it could only be posted and is too heavy, there is no price, and the page says so", () => {
+    const only = shopText.replace("most: 100 lb", "most: 16 lb").replace(/ {2}local:[\s\S]*(?= {2}posted:)/, "");
+    const none = sheetOf(only);
+    expect([none.prices, none.alarm]).toEqual([undefined, undefined]);
+    expect(renderToString(PriceSheetPage({ leaf: none, root: "../" }))).toContain("too heavy to be posted");
+  });
+
   it("its page sets every text, and hostile names stay text", () => {
-    const html = renderToString(
-      PriceSheetPage({ leaf: { ...sheet, title: "<script>alert(1)</script>" }, root: "../" }),
-    );
+    const hostile = `"><script>alert(1)</script>&`;
+    const shop = { ...pricedShop(), name: hostile, notice: hostile };
+    const bad = {
+      ...riser,
+      title: hostile,
+      variant: { ...riser.variant, name: hostile },
+      pieces: riser.pieces.map((piece) => ({ ...piece, board: { ...piece.board, name: hostile } })),
+    };
+    const leaf = priceSheetLeaf(pricingsOf([bad], shop) as [Pricing, ...Pricing[]], shop);
+    const html = renderToString(PriceSheetPage({ leaf, root: "../" }));
     expect(html).toContain("$94.00");
     expect(html).toContain('href="../items/stall-riser.html"');
     expect(html).not.toContain("<script>");
