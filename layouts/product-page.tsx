@@ -19,6 +19,8 @@ export const ProductPageView = ({ leaf, root }: { leaf: ProductPage; root: strin
     name={leaf.shop.name}
     home={leaf.home}
     notice={leaf.shop.notice}
+    data={leaf.data}
+    web={leaf.web}
   >
     <div class="product">
       <div class="opening">

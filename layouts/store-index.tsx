@@ -13,6 +13,7 @@ export const StoreIndexPage = ({ leaf, root }: { leaf: StoreIndex; root: string 
     description={leaf.description}
     name={leaf.shop.name}
     notice={leaf.shop.notice}
+    web={leaf.web}
   >
     <div class="opening">
       <h1>{leaf.title}</h1>

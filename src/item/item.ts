@@ -344,6 +344,8 @@ export type Item = {
   readonly slug: string;
   readonly file: string;
   readonly classes: readonly HazardClass[];
+  /** The day it came into the store; public. */
+  readonly listed?: string;
   /** What lets it be sold to those it is for; private. */
   readonly evidence?: Evidence;
   readonly line?: string;

@@ -144,6 +144,7 @@ export function workFinished(
     file: recipe.file,
     classes: recipe.classes,
     evidence: recipe.evidence,
+    ...(recipe.listed === undefined ? {} : { listed: recipe.listed }),
     ...(recipe.line === undefined ? {} : { line: recipe.line }),
     ...(recipe.notes === undefined ? {} : { notes: recipe.notes }),
     ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),

@@ -9,6 +9,8 @@ export const priceSheetPath = (slug: string): string => `prices/${slug}.html`;
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const listingPath = (slug: string): string => `listings/${slug}.html`;
+export const picturePath = (slug: string): string => `pictures/${slug}.png`;
+export const feedPath = "feed.xml";
 export const indexPath = "index.html";
 
 /** "../" for each folder between a path and its shelf's root. */

@@ -3,8 +3,10 @@ import { cautionsForUse } from "../findings/cautions.ts";
 import { smallChange, storeEdition } from "./edition.ts";
 import { formsForStore } from "./forms-table.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
-import { careCardPath, indexPath } from "./paths.ts";
+import { type OnTheWeb, onTheWeb } from "./on-the-web.ts";
+import { careCardPath, indexPath, productPagePath } from "./paths.ts";
 import { pictureOf } from "./picture.ts";
+import { dataMarkup, productData } from "./product-data.ts";
 import { proseBlock, proseText } from "./prose.ts";
 import type { StoreItem, StoreShop, StoreVariant } from "./store-item.ts";
 import { unfinishedNotice } from "./unfinished.ts";
@@ -35,6 +37,8 @@ export type ProductPage = {
   /** What comes with a thing for children. */
   readonly duties: readonly string[];
   readonly home: Link;
+  readonly data: Markup;
+  readonly web?: OnTheWeb;
 };
 
 type Finish = {
@@ -47,7 +51,8 @@ type Finish = {
   readonly care: Link;
 };
 
-export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
+/** `feed`: whether the store has one. */
+export function productPageLeaf(item: StoreItem, shop: StoreShop, feed = false): ProductPage {
   const edition = storeEdition(shop.division);
   const { width, depth, height } = item.overall;
   const [standard] = item.variants;
@@ -58,9 +63,11 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     { name: "Weight", value: `about ${edition.weight(standard.weight)}` },
     ...useFacts(item, edition.weight),
   ];
+  const description = item.purpose ?? item.intro.map((prose) => proseText(prose, edition.figure)).join(" ");
+  const web = onTheWeb(shop, { path: productPagePath(item.slug), kind: "product", item, hasFeed: feed });
   return {
     title: item.title,
-    description: item.purpose ?? item.intro.map((prose) => proseText(prose, edition.figure)).join(" "),
+    description,
     shop,
     ...(item.line === undefined ? {} : { line: item.line }),
     ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
@@ -79,6 +86,8 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop): ProductPage {
     cautions: cautionsForUse(item.use, edition.weight),
     duties: item.classes.includes("C") ? childDuties : [],
     home: { path: indexPath, text: shop.name },
+    data: dataMarkup(productData(item, shop, description)),
+    ...(web ? { web } : {}),
   };
 }
 

@@ -1,8 +1,10 @@
 // Store items -> the store's front page: goods by line, each with its drawing and sizes.
 import { inches } from "../units/length.ts";
 import { setFractions, threeSizes } from "./edition.ts";
+import { hasFeed } from "./feed.ts";
 import type { Link, Picture } from "./leaf.ts";
-import { productPagePath } from "./paths.ts";
+import { type OnTheWeb, onTheWeb } from "./on-the-web.ts";
+import { indexPath, productPagePath } from "./paths.ts";
 import { pictureOf } from "./picture.ts";
 import type { StoreItem, StoreShop } from "./store-item.ts";
 
@@ -10,6 +12,7 @@ export type StoreIndex = {
   readonly title: string;
   readonly description: string;
   readonly shop: StoreShop;
+  readonly web?: OnTheWeb;
   readonly lines: readonly { readonly name: string; readonly goods: readonly Good[] }[];
 };
 
@@ -26,10 +29,12 @@ type Good = {
 /** Goods of no line stand together under "Goods". Lines and goods keep the order they come in. */
 export function storeIndexLeaf(items: readonly StoreItem[], shop: StoreShop): StoreIndex {
   const names = [...new Set(items.map((item) => item.line ?? "Goods"))];
+  const web = onTheWeb(shop, { path: indexPath, kind: "website", hasFeed: hasFeed(items, shop) });
   return {
     title: shop.name,
     description: shop.tagline,
     shop,
+    ...(web ? { web } : {}),
     lines: names.map((name) => ({
       name,
       goods: items.filter((item) => (item.line ?? "Goods") === name).map((item) => good(item, shop)),

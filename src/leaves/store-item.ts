@@ -45,6 +45,8 @@ export type StoreItem = {
   readonly title: string;
   readonly slug: string;
   readonly line?: string;
+  /** The day it came into the store. */
+  readonly listed?: string;
   readonly purpose?: string;
   readonly classes: readonly HazardClass[];
   readonly intro: readonly WorkedProse[];
@@ -93,6 +95,7 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
     title: item.title,
     slug: item.slug,
     ...(item.line === undefined ? {} : { line: item.line }),
+    ...(item.listed === undefined ? {} : { listed: item.listed }),
     ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
     classes: item.classes,
     intro: item.intro,

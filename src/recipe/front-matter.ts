@@ -16,6 +16,8 @@ export const frontMatterSchema = z.strictObject({
   class: publicText.optional(),
   line: publicText.optional(),
   draft: text.optional(),
+  /** Since when it is in the store. */
+  listed: publicText.optional(),
   purpose: publicText.optional(),
   notes: text.optional(),
   overall: publicText,

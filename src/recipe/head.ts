@@ -2,6 +2,7 @@
 import { nearest } from "../problems/nearest.ts";
 import { further, type Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
+import { isDay } from "../units/day.ts";
 import { slug } from "../units/slug.ts";
 import { formatMigrations, knownFormat, type Migration, migrationPath } from "./format-migrations.ts";
 import { type HazardClass, hazardClasses } from "./recipe.ts";
@@ -37,6 +38,15 @@ export function readDraft(draft: Written | undefined, problems: Problem[]): bool
     problems.push(problem("yes-or-no", draft.at, facts));
   }
   return draft.text === "yes";
+}
+
+/** Since when it is in the store. */
+export function readListed(listed: Written | undefined, problems: Problem[]): { readonly listed?: string } {
+  if (!listed) return {};
+  if (isDay(listed.text)) return { listed: listed.text };
+  const expected = "a day like 2026-10-03";
+  problems.push(problem("bad-value", listed.at, { key: "listed", found: listed.text, expected }));
+  return {};
 }
 
 const isClass = (word: string): word is HazardClass => Object.hasOwn(hazardClasses, word);

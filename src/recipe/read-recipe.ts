@@ -22,7 +22,7 @@ import { figureInstead } from "./figure-instead.ts";
 import { readScheme } from "./finish.ts";
 import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
-import { checkFormat, checkTitle, readClasses, readDraft } from "./head.ts";
+import { checkFormat, checkTitle, readClasses, readDraft, readListed } from "./head.ts";
 import { checkHiddenCharacters, withoutHidden } from "./hidden-characters.ts";
 import { readJoin } from "./joins.ts";
 import { readText } from "./lettering.ts";
@@ -98,6 +98,7 @@ function readHead(tree: TreeMap, into: Gathered) {
     draft: readDraft(textUnder(tree, "draft"), into.problems),
     classes,
     madeFor: readUsers(textUnder(tree, "for"), classes, into),
+    ...readListed(textUnder(tree, "listed"), into.problems),
     ...optional("line"),
     ...optional("notes"),
     ...optional("purpose"),

@@ -468,6 +468,8 @@ export type Recipe = {
   readonly format: number;
   readonly draft: boolean;
   readonly classes: readonly HazardClass[];
+  /** The day it came into the store, as in 2026-10-03; public. */
+  readonly listed?: string;
   /** The line of goods it belongs to, and the shop's own notes, if any. */
   readonly line?: string;
   readonly notes?: string;

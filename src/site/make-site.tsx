@@ -6,6 +6,7 @@ import { LandingPage } from "../../layouts/landing.tsx";
 import { StoreIndexPage } from "../../layouts/store-index.tsx";
 import { isForSale } from "../findings/sale.ts";
 import { binderIndexLeaf } from "../leaves/binder-index.ts";
+import { hasFeed } from "../leaves/feed.ts";
 import { landingLeaf } from "../leaves/landing.ts";
 import { storeIndexLeaf } from "../leaves/store-index.ts";
 import { storeShop } from "../leaves/store-item.ts";
@@ -15,6 +16,7 @@ import { pageHtml } from "./page-html.ts";
 import { schemaFiles } from "./schema-files.ts";
 import { binderPagesOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
+import { storeFiles } from "./store-files.ts";
 import type { WorkedContent } from "./work-content.ts";
 
 /** Recipes without a worked-out variant are passed over; without a shop there is no page. */
@@ -27,6 +29,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   );
 
   const pages: Page[] = [];
+  const files: Asset[] = [];
   if (made.includes("binder")) {
     const leaf = binderIndexLeaf(
       recipes.map(({ variants }) => variants[0]),
@@ -45,7 +48,10 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
       open,
     );
     pages.push({ path: "store/index.html", html: pageHtml(<StoreIndexPage leaf={leaf} root="" />) });
-    pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, hash)));
+    const goods = items.map(({ item }) => item);
+    const feed = hasFeed(goods, open);
+    pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, feed, hash)));
+    files.push(...storeFiles(goods, open));
   }
   if (made.includes("guide")) pages.push(...guidePages(guide, worked));
 
@@ -53,7 +59,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   const shelves = landing.shelves.filter(({ link }) => made.some((part) => link.path.startsWith(`${part}/`)));
   pages.push({ path: "index.html", html: pageHtml(<LandingPage leaf={{ ...landing, shelves }} root="" />) });
   const schemas = made.includes("guide") ? schemaFiles() : [];
-  return { pages, assets: [...["", ...made].flatMap(assetsOf), ...schemas] };
+  return { pages, assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
 }
 
 /** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */

@@ -17,6 +17,7 @@ export const recipeWords: Readonly<Record<string, string>> = {
     "Hazard letters with blanks between: D decor, S static use, L load-bearing, C child, F food contact, A animals, H hung, T tip risk, G glazing, X soil or wet. Public.",
   line: "The line of goods it belongs to. Public.",
   draft: "yes keeps the recipe out of the site.",
+  listed: "The day it came into the store, like 2026-10-03; the feed is made of it. Public.",
   purpose: "What it is for, in a sentence. Public.",
   notes: "Notes for the shop.",
   for: "Who or what it is for: adults, children, animals, plants, goods. Public.",

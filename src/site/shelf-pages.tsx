@@ -65,10 +65,15 @@ export const storeItemOf = (variants: Variants, shop: Shop, hash: string): Store
   storeItems.answer(hash, () => storeItem(variants, shop.division));
 
 /** From here on the store knows nothing but its own item and its own shop. */
-export const storePagesOf = (item: StoreItem, shop: ReturnType<typeof storeShop>, hash: string): readonly Page[] =>
-  storePages.answer(hashOf(hash, JSON.stringify(shop)), () => {
+export const storePagesOf = (
+  item: StoreItem,
+  shop: ReturnType<typeof storeShop>,
+  feed: boolean,
+  hash: string,
+): readonly Page[] =>
+  storePages.answer(hashOf(hash, JSON.stringify(shop), String(feed)), () => {
     const path = productPagePath(item.slug);
-    const leaf = productPageLeaf(item, shop);
+    const leaf = productPageLeaf(item, shop, feed);
     const cards = item.variants.map((variant) => {
       const cardPath = careCardPath(item.slug, variant.slug);
       const card = careCardLeaf(item, variant, shop);

@@ -2,16 +2,17 @@
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import Eleventy from "@11ty/eleventy";
+import { drawPreviews } from "./draw-previews.ts";
 import { addPages } from "./eleventy.ts";
 import type { Asset, Site } from "./site.ts";
 
-/** Writes what goes in as it is. */
+/** Writes what goes in as it is; pictures are left to drawPreviews, since drawing them takes its time. */
 export function copyAssets(assets: readonly Asset[], out: string): void {
   for (const asset of assets) {
     const to = join(out, asset.path);
     mkdirSync(dirname(to), { recursive: true });
     if ("from" in asset) copyFileSync(asset.from, to);
-    else writeFileSync(to, asset.text);
+    else if ("text" in asset) writeFileSync(to, asset.text);
   }
 }
 
@@ -26,4 +27,5 @@ export async function writeSite(site: Site, contentFolder: string, out: string):
   eleventy.disableLogger();
   await eleventy.write();
   copyAssets(site.assets, out);
+  await drawPreviews(site.assets, out);
 }

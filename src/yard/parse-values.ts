@@ -1,6 +1,7 @@
 // One written value of a yard or shop file -> the thing it says, or a problem at its place.
 import type { Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
+import { isDay } from "../units/day.ts";
 import type { Exact } from "../units/length.ts";
 import { parsePounds } from "../units/mass.ts";
 import { type Money, parseMoney } from "../units/money.ts";
@@ -68,9 +69,7 @@ export function parsePrice(w: Written, problems: Problems): Money | undefined {
 
 /** A day of the calendar as it is written in ISO 8601, 2026-10-03. */
 export function parseDate(w: Written, problems: Problems): string | undefined {
-  const [, year = "", month = "", day = ""] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(w.text) ?? [];
-  const at = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
-  if (year !== "" && at.toISOString().slice(0, 10) === w.text) return w.text;
+  if (isDay(w.text)) return w.text;
   problems.push(problem("yard-date", w.at, { found: w.text }));
   return undefined;
 }

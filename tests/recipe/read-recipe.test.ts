@@ -128,7 +128,7 @@ describe("hostile text", () => {
   it("more than 200 sizes are too many: the two hundred and first is told", () => {
     const sizes = Array.from({ length: 200 }, (_, i) => `  a${i}: 1\n`).join("");
     const { problems } = readRecipe("a.md", corral.replace("  clear: 3 ", `${sizes}  clear: 3 `));
-    expect(problems.map((p) => [p.code, p.at.line])).toEqual([["too-many-lines", 10 + 200]]);
+    expect(problems.map((p) => [p.code, p.at.line])).toEqual([["too-many-lines", 11 + 200]]);
   });
 
   const deep: readonly (readonly [string, string])[] = [
@@ -233,6 +233,7 @@ it("of the front-matter the store may show these fields and no other", () => {
     "title",
     "class",
     "line",
+    "listed",
     "purpose",
     "overall",
     "names of finish",

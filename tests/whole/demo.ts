@@ -45,6 +45,10 @@ export const filesIn = (folder: string): string[] =>
 export const bytesIn = (folder: string): ReadonlyMap<string, string> =>
   new Map(filesIn(folder).map((name) => [name, readFileSync(join(folder, name)).toString("latin1")]));
 
-/** What a page points at: every href and src in it. */
+/** What a page points at: every href and src in it but its own address. */
 export const pointersIn = (html: string): string[] =>
-  [...html.matchAll(/<[^>]*?\s(?:href|src|xlink:href|srcset|action|data|poster)="([^"]*)"/g)].map(([, to]) => to ?? "");
+  [
+    ...html
+      .replace(/<link rel="canonical"[^>]*>/g, "")
+      .matchAll(/<[^>]*?\s(?:href|src|xlink:href|srcset|action|data|poster)="([^"]*)"/g),
+  ].map(([, to]) => to ?? "");

@@ -149,6 +149,7 @@ const evidence = ["finish", "edges", "small parts", "gaps", "tip", "tracking lab
 const recipe = `---
 title: Plain peg rail
 class: C D F
+listed: 2026-10-08
 for: children
 purpose: Holds what hangs.
 notes: ${words["recipe.notes"]}
@@ -314,6 +315,9 @@ describe("the wall", () => {
   it("no such word is in any file of the store: pages, styles, pictures, names", () => {
     const files = filesIn(join(site, "store"));
     expect(files).toContain("goods/plain-peg-rail.html");
+    expect(files).toContain("pictures/plain-peg-rail.png");
+    for (const name of ["feed.xml", "sitemap.xml"]) expect(textOf(`store/${name}`)).toContain("plain-peg-rail");
+    expect(textOf("store/goods/plain-peg-rail.html")).toContain(`"@type":"product","name":"plain peg rail"`);
     const found = files.flatMap((name) => {
       const text = `${name.toLowerCase()}\n${textOf(`store/${name}`)}`;
       return canaries.filter((word) => text.includes(word.toLowerCase())).map((word) => `${name}: ${word}`);

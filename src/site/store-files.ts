@@ -1,0 +1,22 @@
+// Store items and shop -> files of the store beside its pages: feed, site map and preview pictures. None without an address.
+import { formatSvg } from "../drawing/svg.ts";
+import { atomFeed, siteMap } from "../leaves/feed.ts";
+import { feedPath, picturePath } from "../leaves/paths.ts";
+import type { StoreItem, StoreShop } from "../leaves/store-item.ts";
+import type { Asset } from "./site.ts";
+
+export function storeFiles(items: readonly StoreItem[], shop: StoreShop): Asset[] {
+  if (shop.address === undefined) return [];
+  const texts = [
+    [feedPath, atomFeed(items, shop)],
+    ["sitemap.xml", siteMap(items, shop)],
+  ] as const;
+  return [
+    ...texts.flatMap(([path, text]) => (text === undefined ? [] : [{ path: `store/${path}`, text }])),
+    ...items.map((item) => ({ path: `store/${picturePath(item.slug)}`, drawn: previewSvg(item) })),
+  ];
+}
+
+/** No letters in it: the same pixels on a machine without fonts. */
+const previewSvg = ({ variants: [{ view }] }: StoreItem): string =>
+  formatSvg({ ...view, marks: view.marks.filter(({ kind }) => kind !== "text" && kind !== "balloon") });

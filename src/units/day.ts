@@ -1,0 +1,8 @@
+// A day of the calendar as it is written in ISO 8601: 2026-10-03.
+
+/** Whether the text is a day that there is. */
+export function isDay(text: string): boolean {
+  const [, year = "", month = "", day = ""] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? [];
+  const at = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  return year !== "" && !Number.isNaN(at.getTime()) && at.toISOString().slice(0, 10) === text;
+}
