@@ -1,6 +1,6 @@
 // Store item -> product page: what the buyer sees and needs to know, every figure already text.
 import { cautionsForUse } from "../findings/cautions.ts";
-import { smallChange, storeEdition } from "./edition.ts";
+import { smallChange, storeEdition, threeSizes } from "./edition.ts";
 import { formsForStore } from "./forms-table.ts";
 import type { CautionText, Fact, Link, Markup, Notice, Picture, Table } from "./leaf.ts";
 import { type OnTheWeb, onTheWeb } from "./on-the-web.ts";
@@ -61,6 +61,7 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop, feed = false):
     { name: "Depth", value: edition.length(depth) },
     { name: "Height", value: edition.length(height) },
     { name: "Weight", value: `about ${edition.weight(standard.weight)}` },
+    ...(item.packed ? [packedFact(item.packed)] : []),
     ...useFacts(item, edition.weight),
   ];
   const description = item.purpose ?? item.intro.map((prose) => proseText(prose, edition.figure)).join(" ");
@@ -88,6 +89,17 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop, feed = false):
     home: { path: indexPath, text: shop.name },
     data: dataMarkup(productData(item, shop, description)),
     ...(web ? { web } : {}),
+  };
+}
+
+/** "Packed, will it fit?": the box to hold against a car or a door; each size from the model, with the padding. */
+function packedFact(packed: NonNullable<StoreItem["packed"]>): Fact {
+  const [, middle, short] = packed;
+  const both = (sizes: readonly number[]) =>
+    `${threeSizes(sizes, { unit: "in", per: 8 })} (${threeSizes(sizes, { unit: "mm" })})`;
+  return {
+    name: "Packed, will it fit?",
+    value: `${both(packed)}; it goes through an opening of ${both([middle, short])}`,
   };
 }
 

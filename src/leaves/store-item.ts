@@ -4,6 +4,7 @@ import { drawCoatedView } from "../drawing/coated-view.ts";
 import type { Drawing } from "../drawing/drawing.ts";
 import { drawMeasuredView } from "../drawing/measured-view.ts";
 import { phoneSheet } from "../drawing/sheet.ts";
+import { parcelOf } from "../findings/billed-weight.ts";
 import { movementOf } from "../findings/movement.ts";
 import { type Use, useOf } from "../findings/use.ts";
 import type { Item, WorkedProse } from "../item/item.ts";
@@ -11,6 +12,7 @@ import { type FormFacts, formFacts, formsOf } from "../item/variants/forms.ts";
 import type { HazardClass } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
+import type { Selling } from "../yard/shop-rates.ts";
 import type { Shop } from "../yard/yard.ts";
 import { finishName } from "./finish-name.ts";
 import { bareWords } from "./unfinished.ts";
@@ -59,6 +61,8 @@ export type StoreItem = {
   readonly swell?: number;
   /** How it is used: what the words on use, cautions and care are chosen by. */
   readonly use: Use;
+  /** Packed as it is sold: whole inches, longest first. */
+  readonly packed?: readonly [number, number, number];
   /** Its sizes drawn, for wide screens and for a phone. */
   readonly measured: Drawing;
   readonly measuredNarrow: Drawing;
@@ -84,8 +88,8 @@ export const storeShop = (shop: Shop): StoreShop => ({
   division: shop.division,
 });
 
-/** All variants of one recipe, the standard one first. */
-export function storeItem(variants: readonly [Item, ...Item[]], division: Division): StoreItem {
+/** All variants of one recipe, the standard one first. How the shop packs and sells says only how large the parcel is. */
+export function storeItem(variants: readonly [Item, ...Item[]], division: Division, selling?: Selling): StoreItem {
   const [item] = variants;
   const movement = movementOf(item);
   const sold = item.soldAs?.count ?? 1;
@@ -106,6 +110,7 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
       ...[...new Set(item.cords.map(({ rope }) => rope.words))].map((words) => ({ words, count: sold })),
     ],
     ...(movement === undefined ? {} : { swell: movement.change }),
+    ...(selling ? { packed: parcelOf(item, selling).sizes } : {}),
     measured: drawMeasuredView(item, division),
     measuredNarrow: drawMeasuredView(item, division, phoneSheet),
     variants: [first, ...others],

@@ -62,7 +62,7 @@ function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
 
 /** What the wall lets through of one recipe. */
 export const storeItemOf = (variants: Variants, shop: Shop, hash: string): StoreItem =>
-  storeItems.answer(hash, () => storeItem(variants, shop.division));
+  storeItems.answer(hash, () => storeItem(variants, shop.division, shop.selling));
 
 /** From here on the store knows nothing but its own item and its own shop. */
 export const storePagesOf = (
