@@ -15,6 +15,9 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
     <section class="sheet" aria-labelledby="title">
       <h1 id="title">{leaf.title}</h1>
       <p class="intro">{leaf.description} Private: prices, packing and notes are in it.</p>
+      <p>
+        <a href={`${root}${leaf.drawings.path}`}>{leaf.drawings.text}</a>
+      </p>
       <ul class="sheets">
         {leaf.sheets.map((sheet) => (
           <li>

@@ -6,7 +6,7 @@ import { formatWithUnit } from "../units/format-length.ts";
 import { inches, type Length } from "../units/length.ts";
 import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
-import { extentOf } from "./extent.ts";
+import { type Extent, extentOf } from "./extent.ts";
 import { withFractions } from "./paper-text.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { drawFigure, figureFor, halfWidth, type ScaleFigure } from "./scale-figure.ts";
@@ -53,8 +53,9 @@ type LaidOut = {
   readonly bottom: number;
 };
 
-/** Of the room that the thing alone would have, the largest first. */
-const shares: readonly number[] = Array.from({ length: 35 }, (_, i) => 1 - i * 0.02);
+/** Of the room that the thing alone would have, the least that is tried, and how often what is left is halved. */
+const leastShare = 0.3;
+const halvings = 6;
 
 /** On a narrower sheet the figure stands under the thing. */
 const roomBeside = 100;
@@ -91,13 +92,21 @@ function fitted(item: Item, units: readonly [Division, Division], sheet: Sheet):
     width: sheet.width - 2 * usual,
     height: sheet.height - edge - usual,
   };
-  const tried = shares.map((share) => {
+  const tryAt = (share: number): { readonly smaller: Room; readonly extent: Extent } => {
     const smaller = { ...room, width: room.width * share, height: room.height * share };
     return { smaller, extent: extentOf(layOut(item, units, sheet, smaller).marks) };
-  });
-  const fits = ({ extent }: (typeof tried)[number]): boolean =>
-    extent.right - extent.left <= sheet.width - 2 * edge && extent.bottom - extent.top <= sheet.height;
-  const { smaller, extent } = (tried.find(fits) ?? tried.at(-1)) as (typeof tried)[number];
+  };
+  // What fits at a share fits at every smaller one.
+  let [fits, tooMuch] = [leastShare, 1];
+  let best = tryAt(fits);
+  for (let i = 0; i < halvings; i++) {
+    const share = (fits + tooMuch) / 2;
+    const one = tryAt(share);
+    const { left, right, top, bottom } = one.extent;
+    if (right - left <= sheet.width - 2 * edge && bottom - top <= sheet.height) [fits, best] = [share, one];
+    else tooMuch = share;
+  }
+  const { smaller, extent } = best;
   const left = smaller.left + (sheet.width - extent.left - extent.right) / 2;
   return layOut(item, units, sheet, { ...smaller, left, top: smaller.top + edge - extent.top });
 }

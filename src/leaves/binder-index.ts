@@ -4,7 +4,7 @@ import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath, listingPath, priceSheetPath } from "./paths.ts";
+import { buildSheetPath, drawingsPath, listingPath, priceSheetPath } from "./paths.ts";
 import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -12,6 +12,7 @@ export type BinderIndex = {
   readonly description: string;
   readonly shopName: string;
   readonly notice?: string;
+  readonly drawings: Link;
   readonly sheets: readonly {
     readonly link: Link;
     readonly prices?: Link;
@@ -34,6 +35,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
     description: `Build sheets of ${shop.name}.`,
     shopName: shop.name,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
+    drawings: { path: drawingsPath, text: "All drawings on one page" },
     sheets: items.map((item) => ({
       ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },

@@ -12,6 +12,7 @@ export const listingPath = (slug: string): string => `listings/${slug}.html`;
 export const picturePath = (slug: string): string => `pictures/${slug}.png`;
 export const feedPath = "feed.xml";
 export const indexPath = "index.html";
+export const drawingsPath = "drawings.html";
 
 /** "../" for each folder between a path and its shelf's root. */
 export const rootFrom = (path: string): string => "../".repeat(path.split("/").length - 1);

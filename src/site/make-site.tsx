@@ -11,6 +11,7 @@ import { landingLeaf } from "../leaves/landing.ts";
 import { storeIndexLeaf } from "../leaves/store-index.ts";
 import { storeShop } from "../leaves/store-item.ts";
 import type { SourceFile } from "./content-files.ts";
+import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
 import { pageHtml } from "./page-html.ts";
 import { schemaFiles } from "./schema-files.ts";
@@ -37,6 +38,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
     );
     pages.push({ path: "binder/index.html", html: pageHtml(<BinderIndexPage leaf={leaf} root="" />) });
     pages.push(...recipes.flatMap(({ variants, hash }) => binderPagesOf(variants, shop, hash)));
+    pages.push(drawingsPage(recipes, shop));
   }
   if (made.includes("store")) {
     const open = storeShop(shop);
