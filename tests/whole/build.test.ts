@@ -49,7 +49,7 @@ describe("what a build leaves", () => {
 
   it("for each size a build sheet of its own, to which the standard one leads, and one product page with all of them", () => {
     const files = filesIn(site).filter((file) => file.includes("tapered-herb-planter"));
-    expect(files.filter((file) => file.startsWith("binder/"))).toEqual([
+    expect(files.filter((file) => file.startsWith("binder/items/"))).toEqual([
       "binder/items/tapered-herb-planter.html",
       "binder/items/tapered-herb-planter/large.html",
       "binder/items/tapered-herb-planter/medium.html",
