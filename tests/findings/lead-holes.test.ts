@@ -25,10 +25,13 @@ describe("lead holes", () => {
     [6, 0.138, "5/64", "9/64"],
     [8, 0.164, "3/32", "11/64"],
     [10, 0.19, "7/64", "3/16"],
-  ])("No. %i in cedar: the shank is %f, 70 % of its root is told as %s, and %s clears the shank", (_, shank, into, through) => {
-    const holes = leadHolesFor(fastener("screw", shank), cedar);
-    expect([holes?.into, holes?.through]).toEqual([inch(into).valueOf(), inch(through).valueOf()]);
-  });
+  ])(
+    "No. %i in cedar: the shank is %f, 70 % of its root is told as %s, and %s clears the shank",
+    (_, shank, into, through) => {
+      const holes = leadHolesFor(fastener("screw", shank), cedar);
+      expect([holes?.into, holes?.through]).toEqual([inch(into).valueOf(), inch(through).valueOf()]);
+    },
+  );
 
   it("No. 8 in white oak of 0.73: 90 % of 0.131 is 0.1179, 7.55 64ths, told as 8 of them: 1/8", () => {
     expect(leadHolesFor(fastener("screw", 0.164), oak)?.into).toBe(0.125);

@@ -19,7 +19,8 @@ function triedWith(matter: string, drawings: Drawings) {
 /** The item of front-matter without a problem. */
 export function workedWith(matter: string, drawings: Drawings = {}): Item {
   const { item, problems } = triedWith(matter, drawings);
-  if (!item || problems.length > 0) throw new Error(problems.map((p) => `${p.at.line} ${p.code}: ${p.says}`).join("\n"));
+  if (!item || problems.length > 0)
+    throw new Error(problems.map((p) => `${p.at.line} ${p.code}: ${p.says}`).join("\n"));
   return item;
 }
 
