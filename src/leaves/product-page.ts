@@ -92,14 +92,15 @@ export function productPageLeaf(item: StoreItem, shop: StoreShop, feed = false):
   };
 }
 
-/** "Packed, will it fit?": the box to hold against a car or a door; each size from the model, with the padding. */
+/** Will it fit: the box to hold against a car or a door; each size from the model, with the padding. */
 function packedFact(packed: NonNullable<StoreItem["packed"]>): Fact {
   const [, middle, short] = packed;
   const both = (sizes: readonly number[]) =>
     `${threeSizes(sizes, { unit: "in", per: 8 })} (${threeSizes(sizes, { unit: "mm" })})`;
   return {
-    name: "Packed, will it fit?",
-    value: `${both(packed)}; it goes through an opening of ${both([middle, short])}`,
+    name: "Packed size",
+    // Three sizes on one line are too wide for the smallest phone.
+    value: `${both(packed)}; it goes through an opening of ${both([middle, short])}`.replaceAll("\u00a0×", " ×"),
   };
 }
 
