@@ -9,7 +9,7 @@ import type { View } from "../geometry/view.ts";
 export type Placed = { readonly solid: Solid; readonly by: Vec3 };
 
 /** Enough for the drawings of one item in all its variants; the oldest goes first. */
-const most = 64;
+const most = 256;
 const scenes = new Map<string, Scene>();
 
 /** The scene of these bodies in this view; `make` is asked only where it isn't known. */
