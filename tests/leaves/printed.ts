@@ -3,6 +3,7 @@ import { renderToString } from "preact-render-to-string";
 import { BinderIndexPage } from "../../layouts/binder-index.tsx";
 import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
+import { DrawingsSheetPage } from "../../layouts/drawings-sheet.tsx";
 import { GuidePageView } from "../../layouts/guide-page.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
@@ -12,12 +13,14 @@ import type { Item } from "../../src/item/item.ts";
 import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
 import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
+import { drawingsSheetLeaf, itemDrawings } from "../../src/leaves/drawings-sheet.ts";
 import { guidePageLeaf } from "../../src/leaves/guide-page.ts";
 import { landingLeaf } from "../../src/leaves/landing.ts";
 import { listingSheetLeaf } from "../../src/leaves/listing-sheet.ts";
 import {
   buildSheetPath,
   careCardPath,
+  drawingsPath,
   indexPath,
   listingPath,
   productPagePath,
@@ -42,8 +45,15 @@ export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
     all.map(([standard]) => standard),
     shop,
   );
+  const drawings = drawingsSheetLeaf(
+    all.map((variants) => itemDrawings(variants, shop)),
+    [],
+    shop,
+  );
+  const drawn = renderToString(DrawingsSheetPage({ leaf: drawings, root: "" }));
   return [
     { path: `binder/${indexPath}`, leaf: index, html: renderToString(BinderIndexPage({ leaf: index, root: "" })) },
+    { path: `binder/${drawingsPath}`, leaf: drawings, html: drawn },
     ...all.map((variants) => {
       const path = listingPath(variants[0].slug);
       const leaf = listingSheetLeaf(variants[0], storeItem(variants, shop.division), shop);
