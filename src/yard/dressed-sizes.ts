@@ -8,9 +8,8 @@ export type Sawn = "dry" | "green";
 /** The most moisture, in %, that a board called dry may have. Source: PS 20. */
 export const dryMoisture = 19;
 
-/** Printed beside sizes that come from these tables. */
-export const dressedSource =
-  "Voluntary Product Standard PS 20 (PS 20-20), minimum dressed sizes; dry sizes read in reprints (3/4, 6/4 and width 5 from memory), green sizes from memory";
+// Source of both tables: Voluntary Product Standard PS 20 (PS 20-20), minimum dressed sizes; dry sizes read in reprints (3/4,
+// 6/4 and width 5 from memory), green sizes from memory.
 
 /** Minimum dressed thickness in inches by nominal thickness. */
 export const dressedThickness: Readonly<Record<Sawn, Readonly<Record<string, Exact>>>> = {

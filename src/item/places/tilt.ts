@@ -16,9 +16,6 @@ import { ownAxis } from "./turn.ts";
 /** The slope under a tipped panel: it rises along a level axis of the item by `rise` an inch, and is `start` high at 0. */
 export type Tilt = { readonly along: Axis; readonly rise: number; readonly start: number };
 
-/** Whether a line lays its panel on a slope. */
-export const isTipped = (thing: Thing): boolean => clauseOf(thing.line, "sloping") !== undefined;
-
 /** The tilt of a panel's line; undefined for one that isn't tipped. Throws a Fault where the slope makes no sense. */
 export function tiltOf(places: Places, thing: Thing): Tilt | undefined {
   const clause = clauseOf(thing.line, "sloping");

@@ -1,5 +1,5 @@
 // Which way a panel's good side looks -> where its own axes run in the item.
-import { type Axis, axisOf, isFar, type Side } from "../../units/side.ts";
+import type { Axis, Side } from "../../units/side.ts";
 import type { Heading } from "../item.ts";
 import type { Turn } from "./thing.ts";
 
@@ -24,9 +24,3 @@ export function turnOf(facing: Side, mirrored: boolean): Turn {
 /** The panel's own axis that runs along this axis of the item. */
 export const ownAxis = (turn: Turn, axis: Axis): Axis =>
   turn.x.axis === axis ? "x" : turn.y.axis === axis ? "y" : "z";
-
-/** A side of the panel's own space as a side of the item. */
-export function turnedSide(turn: Turn, side: Side): { readonly axis: Axis; readonly far: boolean } {
-  const to = turn[axisOf[side]];
-  return { axis: to.axis, far: isFar(side) === (to.sign === 1) };
-}

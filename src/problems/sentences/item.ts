@@ -4,7 +4,7 @@ import { inches, type Length } from "../../units/length.ts";
 import type { Axis } from "../../units/side.ts";
 import type { Sentence } from "../sentences.ts";
 
-/** A length in a sentence: to 1/32 in where that is exact, else as a decimal too. */
+/** A length in a sentence: to 1/32 in, with `about` before it where that is not exact. */
 function said(length: Length): string {
   const printed = formatLength(length, { unit: "in", per: 32 });
   const off = Math.abs(inches(length) * 32 - Math.round(inches(length) * 32)) > 1e-6;
