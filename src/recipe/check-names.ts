@@ -18,7 +18,7 @@ export function checkNamesGiven(recipe: Parts): Problem[] {
   const lines = [...kits.flatMap((kit) => kit.lines), ...recipe.stand, ...recipe.fittings];
   const all = [
     ...recipe.sizes,
-    ...recipe.pieces,
+    ...recipe.pieces.filter((piece) => !piece.own),
     ...kits,
     ...recipe.finishes,
     ...recipe.cords,
@@ -47,14 +47,15 @@ function clashes(first: readonly Has[], second: readonly Has[], what: string): P
 
 /** Lines must be of something: a piece in a panel, a piece or a panel under `stand:`. Fittings are looked up in the yard. */
 export function checkWhatLinesAre(recipe: Parts): Problem[] {
-  const pieces = recipe.pieces.map((piece) => piece.name.text);
+  const own = recipe.pieces.flatMap((piece) => (piece.own ? [piece.name.text] : []));
+  const pieces = recipe.pieces.flatMap((piece) => (piece.own ? [] : [piece.name.text]));
   const panels = recipe.panels.map((panel) => panel.name.text);
   const assemblies = recipe.assemblies.map((kit) => kit.name.text);
   const check = (line: Line, allowed: readonly string[], inPanel: boolean): Problem[] => {
     const found = line.what.text;
-    if (found === "" || allowed.includes(found)) return [];
+    if (found === "" || allowed.includes(found) || own.includes(found)) return [];
     if (inPanel && panels.includes(found)) return [problem("panel-in-panel", line.what.at, { found })];
-    const board = recipe.pieces.find((piece) => piece.board.text === found)?.name.text;
+    const board = recipe.pieces.find((piece) => !piece.own && piece.board.text === found)?.name.text;
     return [
       problem("no-such-piece", line.what.at, { found, allowed, nearest: board ?? nearest(found, allowed), inPanel }),
     ];

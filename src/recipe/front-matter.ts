@@ -22,7 +22,7 @@ export const frontMatterSchema = z.strictObject({
   notes: text.optional(),
   overall: publicText,
   sizes: lines.optional(),
-  pieces: lines,
+  pieces: lines.optional(),
   outlines: z.record(z.string(), z.object({ edge: text }).catchall(text)).optional(),
   panels: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),
   assemblies: z.record(z.string(), z.object({ size: text }).catchall(text)).optional(),

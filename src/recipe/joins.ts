@@ -3,12 +3,12 @@ import { nearest } from "../problems/nearest.ts";
 import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
 import { readSide } from "./read-side.ts";
-import type { JoinRule, JoinWay } from "./recipe.ts";
+import type { JoinRule, JoinWay, Reference } from "./recipe.ts";
 import { mostMembers, readReference } from "./reference.ts";
 import { attempt, type Form, type Gathered, refuse, Scan, split, wordsOf } from "./scan.ts";
 
 export const joinForm: Form = {
-  form: "X to Y: WAY; WAY",
+  form: "X[ and X] to Y[ and Y]: WAY; WAY",
   means: "At every place where an X touches a Y they are held in these ways.",
   example: "rails to legs: 2 pocket screw No. 6 x 1, back; glue",
 };
@@ -29,19 +29,26 @@ export const joinWayForms: readonly Form[] = [
 ];
 const [fastenerForm, ...otherForms] = joinWayForms as readonly [Form, ...Form[]];
 
-/** The rule with every way that can be read; undefined where it can't be told what is joined. */
-export function readJoin(key: Written, value: Written, into: Gathered): JoinRule | undefined {
-  const pair = attempt(into.problems, () => {
+/** A rule for each X with each Y, with every way that can be read; none where it can't be told what is joined. */
+export function readJoins(key: Written, value: Written, into: Gathered): JoinRule[] {
+  const sides = attempt(into.problems, () => {
     const scan = new Scan(key, joinForm, into);
-    const a = readReference(scan, "the end");
+    const a = readList(scan);
     scan.must("to");
-    const b = readReference(scan, "the end");
+    const b = readList(scan);
     scan.end();
     return { a, b };
   });
-  const ways = split(value, ";").map((part) => attempt(into.problems, () => readWay(part, value, into)));
-  if (!pair) return undefined;
-  return { at: key.at, text: `${key.text}: ${value.text}`, ...pair, ways: ways.filter((way) => way !== undefined) };
+  const read = split(value, ";").map((part) => attempt(into.problems, () => readWay(part, value, into)));
+  const ways = read.filter((way) => way !== undefined);
+  const text = `${key.text}: ${value.text}`;
+  return (sides?.a ?? []).flatMap((a) => (sides?.b ?? []).map((b): JoinRule => ({ at: a.at, text, a, b, ways })));
+}
+
+function readList(scan: Scan): Reference[] {
+  const list = [readReference(scan, "the end")];
+  while (scan.skip("and")) list.push(readReference(scan, "the end"));
+  return list;
 }
 
 function readWay(part: Written, value: Written, into: Gathered): JoinWay {

@@ -3,12 +3,16 @@ import type { Place, Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { takeOnly } from "./choices-only.ts";
 import { isClause, readClause } from "./clause.ts";
+import { readOwnPiece } from "./own-piece.ts";
 import type { Clause, Line } from "./recipe.ts";
 import { mostMembers } from "./reference.ts";
 import { type Gathered, split, wordsOf } from "./scan.ts";
 
-/** The line with every clause that can be read; a line whose first part can't be read is about nothing (`what` is ""). */
-export function readLine(name: Written, value: Written, into: Gathered): Line {
+/**
+ * The line with every clause that can be read; a line whose first part can't be read is about nothing (`what` is ""). `inside` is
+ * the panel or assembly that it stands in.
+ */
+export function readLine(name: Written, value: Written, into: Gathered, inside?: Written): Line {
   const { parts, only } = takeOnly(split(value, ","), into);
   const { head, rest } = headFirst(value, parts, into.problems);
   const clauses: Clause[] = [];
@@ -23,7 +27,9 @@ export function readLine(name: Written, value: Written, into: Gathered): Line {
     }
   }
   const follows = clauses.some((clause) => clause.kind === "gaps at most");
-  const { count, what } = readHead(head, into.problems);
+  const { count, what: said } = readHead(head, into.problems);
+  const own = /^of(\s|$)/.test(said.text);
+  const what = own ? (readOwnPiece(inside ? [inside, name] : [name], said, into) ?? { text: "", at: said.at }) : said;
   return {
     at: value.at,
     text: value.text,

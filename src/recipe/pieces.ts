@@ -5,7 +5,7 @@ import type { PieceKind, Sum } from "./recipe.ts";
 import { attempt, type Form, type Gathered, Scan, split } from "./scan.ts";
 import { readSum } from "./sum.ts";
 
-type Working = Omit<PieceKind, "name" | "board" | "at">;
+type Working = Omit<PieceKind, "name" | "board" | "at" | "own">;
 type PieceForm = Form & {
   /** The field it gives, and how its text begins or ends. */
   readonly does: keyof Working;

@@ -24,7 +24,7 @@ import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
 import { checkFormat, checkTitle, readClasses, readDraft, readListed } from "./head.ts";
 import { checkHiddenCharacters, withoutHidden } from "./hidden-characters.ts";
-import { readJoin } from "./joins.ts";
+import { readJoins } from "./joins.ts";
 import { readText } from "./lettering.ts";
 import { readLine } from "./line.ts";
 import { readLoad, readSoldAs, readUsers } from "./loads.ts";
@@ -109,12 +109,12 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
   const under = (key: string) => textsOf(entriesUnder(tree, key));
   const lines = (key: string) => under(key).map(({ key: name, value }) => readLine(name, value, into));
   /** Rules that may end in `only with …`. */
-  const conditional = <R extends object>(key: string, read: (name: Written, value: Written) => R | undefined): R[] =>
+  const conditional = <R extends object>(key: string, read: (name: Written, value: Written) => R[]): R[] =>
     under(key).flatMap(({ key: name, value }) => {
       const { value: plain, only } = cutOnly(value, into);
-      const rule = read(name, plain);
-      return rule ? [only ? { ...rule, only } : rule] : [];
+      return read(name, plain).map((rule) => (only ? { ...rule, only } : rule));
     });
+  const optional = <R>(rule: R | undefined): R[] => (rule === undefined ? [] : [rule]);
   const soldAs = readSoldAs(textUnder(tree, "sold as"), into);
   const overall = textUnder(tree, "overall") ?? { text: "fit x fit x fit", at: tree.at };
   const finishes = under("finish").map(({ key, value }) => readScheme(key, value, into));
@@ -124,22 +124,25 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     ...readDrawings(pieces, beside, into),
   ];
   checkOutlinesUsed(pieces, outlines, into);
-  return {
-    overall: { at: overall.at, ...readOverall(overall, into) },
-    sizes: entriesUnder(tree, "sizes").map(({ key, value }) => readSize(key, value, into)),
-    pieces,
-    outlines,
+  const standing = {
     panels: readKits(tree, "panels", (size) => readPanelSize(size, into), into),
     assemblies: readKits(tree, "assemblies", (size) => readOverall(size, into), into),
     stand: lines("stand"),
+  };
+  return {
+    overall: { at: overall.at, ...readOverall(overall, into) },
+    sizes: entriesUnder(tree, "sizes").map(({ key, value }) => readSize(key, value, into)),
+    pieces: [...pieces, ...into.ownPieces],
+    outlines,
+    ...standing,
     fittings: lines("fittings"),
-    joins: conditional("joins", (key, value) => readJoin(key, value, into)),
-    cuts: conditional("cuts", (key, value) => readCuts(key, value, into)),
+    joins: conditional("joins", (key, value) => readJoins(key, value, into)),
+    cuts: conditional("cuts", (key, value) => optional(readCuts(key, value, into))),
     finishes,
-    cords: conditional("cords", (key, value) => readCord(key, value, into)),
-    texts: conditional("text", (key, value) => readText(key, value, into)),
+    cords: conditional("cords", (key, value) => optional(readCord(key, value, into))),
+    texts: conditional("text", (key, value) => optional(readText(key, value, into))),
     ...readChoices(tree, finishes, into),
-    claims: conditional("claims", (key, value) => readClaim(key, value, into)),
+    claims: conditional("claims", (key, value) => optional(readClaim(key, value, into))),
     evidence: readEvidence(tree, into),
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
     ...(soldAs ? { soldAs } : {}),
@@ -165,7 +168,7 @@ function readKits<S>(
         name,
         at: name.at,
         ...readExtents(size),
-        lines: lines.map((line) => readLine(line.key, line.value, into)),
+        lines: lines.map((line) => readLine(line.key, line.value, into, name)),
       },
     ];
   });

@@ -2,7 +2,7 @@
 import type { Place, Written } from "../problems/place.ts";
 import { further } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
-import type { Only, Reference } from "./recipe.ts";
+import type { Only, PieceKind, Reference } from "./recipe.ts";
 
 /** How something is written, and what it means in one sentence. The guide and the problems print the same words. */
 export type Form = { readonly form: string; readonly means: string; readonly example: string };
@@ -13,12 +13,17 @@ export type Gathered = {
   readonly sizes: Written[];
   readonly references: { readonly reference: Reference; readonly measured: boolean }[];
   readonly onlys: Only[];
+  /** Pieces that lines say for themselves. */
+  readonly ownPieces: PieceKind[];
   /** What the buyer reads, each text with its lines in their places. */
   readonly told: (readonly Written[])[];
   /** Numbers typed into the text; what could stand there instead is known when the whole recipe is read. */
   readonly bares: { readonly at: Place; readonly found: string; readonly plain: string }[];
 };
-export const gathered = (): Gathered => ({ problems: [], sizes: [], references: [], onlys: [], told: [], bares: [] });
+export const gathered = (): Gathered => ({
+  ...{ problems: [], sizes: [], references: [], onlys: [] },
+  ...{ ownPieces: [], told: [], bares: [] },
+});
 
 /** Ends the reading of one clause; the rest of the recipe is read on. */
 export class Refused extends Error {

@@ -22,6 +22,7 @@ import { textForms } from "../../src/recipe/lettering.ts";
 import { loadForm, soldAsForm } from "../../src/recipe/loads.ts";
 import { makesForm } from "../../src/recipe/makes.ts";
 import { strokeForms } from "../../src/recipe/outline-strokes.ts";
+import { ownPieceForm } from "../../src/recipe/own-piece.ts";
 import { pieceForms } from "../../src/recipe/pieces.ts";
 import { figureForm } from "../../src/recipe/prose.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
@@ -132,7 +133,16 @@ describe("the guide as a whole", () => {
   const text = (name: string) => pages.find((page) => page.name === name)?.text ?? "";
 
   const forms: readonly Form[] = [
-    ...[overallForm, panelSizeForm, assemblySizeForm, sizeForm, ...pieceForms, ...strokeForms, ...clauseForms],
+    ...[
+      overallForm,
+      panelSizeForm,
+      assemblySizeForm,
+      sizeForm,
+      ...pieceForms,
+      ownPieceForm,
+      ...strokeForms,
+      ...clauseForms,
+    ],
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
     ...[ropeHoleForm, ...cordForms, ...textForms],
     ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],

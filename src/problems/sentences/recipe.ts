@@ -149,7 +149,7 @@ export const recipeSentences = {
     ...near(f.nearest),
     mend:
       f.nearest === undefined
-        ? `Add "${f.found}: …" under pieces, or name a piece that is there.`
+        ? `Add "${f.found}: …" under pieces, name a piece that is there, or write "of ${f.found}" if that is a board.`
         : `Write "${f.nearest}".`,
   }),
   "panel-in-panel": (f: { found: string }) => ({
