@@ -25,7 +25,7 @@ export const netOf = (beforeTax: Exact, { fee, fixed }: Pick<Channel, "fee" | "f
 export const upTo = (amount: Exact, step: Exact): Exact => amount.div(step).ceil().mul(step);
 
 /** The shown price, up to the channel's step, that leaves at least `net`. */
-export function shownPrice(net: Exact, channel: Channel, salesTax: Exact): Exact {
+export function steppedPrice(net: Exact, channel: Channel, salesTax: Exact): Exact {
   const beforeTax = priceThatNets(net, channel, salesTax);
   return upTo(channel.tax === "in" ? beforeTax.mul(salesTax.add(1)) : beforeTax, channel.step);
 }

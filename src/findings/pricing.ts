@@ -1,13 +1,20 @@
 // A variant and the shop -> its hours, costs and prices: batches of 1, 2, 5 and 10, every way of selling, and when to look again.
 import type { Item } from "../item/item.ts";
 import { type Exact, zero } from "../units/length.ts";
-import { type Batch, batches, type Channel, type Selling, type ShopMinutes } from "../yard/shop-rates.ts";
+import {
+  type Batch,
+  batches,
+  type Channel,
+  type ChannelName,
+  type Selling,
+  type ShopMinutes,
+} from "../yard/shop-rates.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type Parcel, parcelOf } from "./billed-weight.ts";
 import { type PlannedBoard, planBoards } from "./board-plan.ts";
 import { type Costs, costsOf } from "./cost.ts";
 import { type Hours, hoursOf, madeForOne } from "./hours.ts";
-import { hourlyReturn, netOfShown, shownPrice, soldToPay, withOverhead, withProfit } from "./price.ts";
+import { hourlyReturn, netOfShown, soldToPay, steppedPrice, withOverhead, withProfit } from "./price.ts";
 import { alarmOf, type PriceAlarm } from "./price-alarm.ts";
 import { yardList } from "./yard-list.ts";
 
@@ -32,7 +39,15 @@ export type ChannelPrice = {
   readonly hourly?: Exact;
   /** How many of the batch pay for what was laid out for it. */
   readonly pays?: number;
+  /** At the price the maker asks there. */
+  readonly asked?: AtPrice & {
+    /** What it stays below. */
+    readonly under?: "floor" | "target";
+  };
 };
+
+/** What one sale at a price brings: left after tax and fee, over the floor (below 0 where it falls short), an hour of work. */
+export type AtPrice = Pick<ChannelPrice, "net" | "spare" | "hourly" | "pays"> & { readonly price: Exact };
 
 export type Pricing = {
   readonly item: Item;
@@ -46,6 +61,15 @@ export type Pricing = {
   readonly channels: readonly ChannelPrice[];
   readonly alarm: PriceAlarm;
 };
+
+/** The way of selling that the store's price stands for: posted, else local, else at the stall. */
+export const storePrice = ({ channels }: Pick<Pricing, "channels">): ChannelPrice | undefined =>
+  storeOrder.flatMap((name) => channels.filter(({ channel }) => channel.name === name))[0];
+
+const storeOrder = ["posted", "local", "stall"] as const satisfies readonly ChannelName[];
+
+/** The price that stands: what is asked there, else the target. */
+export const standing = (one: ChannelPrice): AtPrice => one.asked ?? { ...one, price: one.target };
 
 /** The boards of every batch, each planned anew. Variants that differ in their finish alone have the same. */
 export type Plans = ReadonlyMap<Batch, readonly PlannedBoard[]>;
@@ -68,8 +92,12 @@ export function pricingOf(item: Item, shop: PricedShop, plans: Plans = plansOf(i
   const batchHours = ofBatch(hours, selling.batch);
   const batchCosts = ofBatch(costs, selling.batch);
   const parcel = parcelOf(item, selling);
-  const channels = selling.channels.flatMap((channel) => channelPrice(channel, batchHours, batchCosts, parcel, shop));
-  const [first, ...others] = channels.map(({ spare }) => spare);
+  const channels = withAsked(
+    item,
+    selling.channels.flatMap((channel) => channelPrice(channel, batchHours, batchCosts, parcel, shop)),
+    (price, of) => atPrice(price, of, batchHours, batchCosts, shop),
+  );
+  const [first, ...others] = channels.map((one) => standing(one).spare);
   const least = first && others.reduce((a, b) => (b.compare(a) < 0 ? b : a), first);
   return {
     ...{ item, hours, costs, batchHours, batchCosts, parcel, channels },
@@ -104,17 +132,41 @@ function channelPrice(channel: Channel, hours: Hours, costs: Costs, parcel: Parc
   const cost = withOverhead(costs.material.add(box), labour, overhead);
   const direct = channel.sale.add((posted && parcel.postage) || zero);
   const floorNet = cost.add(direct);
-  const target = shownPrice(withProfit(cost, profit, profitAs).add(direct), channel, salesTax);
-  const net = netOfShown(target, channel, salesTax);
-  const hourly = hourlyReturn(net, floorNet.sub(labour), minutes.div(60));
-  const pays = soldToPay(costs.laidOut, net.sub(direct).sub(box));
-  return [
-    {
-      ...{ channel, cost, direct, target, net },
-      floor: shownPrice(floorNet, channel, salesTax),
-      spare: net.sub(floorNet),
-      ...(hourly === undefined ? {} : { hourly }),
-      ...(pays === undefined ? {} : { pays }),
-    },
-  ];
+  const target = steppedPrice(withProfit(cost, profit, profitAs).add(direct), channel, salesTax);
+  const floor = steppedPrice(floorNet, channel, salesTax);
+  const { price: _, ...at } = atPrice(target, { channel, cost, direct }, hours, costs, shop);
+  return [{ ...{ channel, cost, direct, target, floor }, ...at }];
+}
+
+type Paid = Pick<ChannelPrice, "channel" | "cost" | "direct">;
+
+function atPrice(price: Exact, { channel, cost, direct }: Paid, hours: Hours, costs: Costs, shop: PricedShop): AtPrice {
+  const { salesTax, packing } = shop.selling;
+  const posted = channel.name === "posted";
+  const minutes = posted ? hours.perUnit.add(packing.minutes) : hours.perUnit;
+  const labour = minutes.div(60).mul(shop.wage);
+  const net = netOfShown(price, channel, salesTax);
+  const hourly = hourlyReturn(net, cost.add(direct).sub(labour), minutes.div(60));
+  const pays = soldToPay(costs.laidOut, net.sub(direct).sub(posted ? packing.material : zero));
+  return {
+    ...{ price, net, spare: net.sub(cost).sub(direct) },
+    ...(hourly === undefined ? {} : { hourly }),
+    ...(pays === undefined ? {} : { pays }),
+  };
+}
+
+/** Every way of selling with what the maker asks there; the store's price is that of the way the store stands for. */
+function withAsked(
+  { asked }: Item,
+  channels: readonly ChannelPrice[],
+  at: (price: Exact, of: ChannelPrice) => AtPrice,
+): ChannelPrice[] {
+  const store = storePrice({ channels });
+  return channels.map((one) => {
+    const { name } = one.channel;
+    const price = one === store ? asked?.shown : name === "posted" ? undefined : asked?.[name];
+    if (!price) return one;
+    const under = price.compare(one.floor) < 0 ? "floor" : price.compare(one.target) < 0 ? "target" : undefined;
+    return { ...one, asked: { ...at(price, one), ...(under ? { under } : {}) } };
+  });
 }

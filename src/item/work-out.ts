@@ -4,6 +4,7 @@ import { nearest } from "../problems/nearest.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { recipeFor } from "../recipe/choices-recipe-for.ts";
 import { type Chosen, variantsOf } from "../recipe/choices-variants.ts";
+import { askedFor } from "../recipe/price.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
 import type { Yard } from "../yard/yard.ts";
@@ -154,6 +155,7 @@ export function workFinished(
     loads,
     madeFor: recipe.madeFor,
     ...soldAsOf(recipe, weights.weight),
+    ...askedOf(recipe, chosen),
     overall: placing.overall,
     ...weights,
     pieces,
@@ -182,6 +184,13 @@ function unknownVariant(recipe: Recipe, offered: readonly { readonly slug: strin
 
 const soldAsOf = ({ soldAs }: Recipe, each: number): Pick<Item, "soldAs"> =>
   soldAs ? { soldAs: { count: soldAs.count, words: soldAs.words, weight: soldAs.count * each } } : {};
+
+function askedOf(recipe: Recipe, chosen: Chosen): Pick<Item, "asked"> {
+  const asked = askedFor(recipe, chosen);
+  if (!asked) return {};
+  const { at: _, variant: __, ...prices } = asked;
+  return { asked: prices };
+}
 
 /** The same mistake at the same place is told once, by the first member that shows it. */
 function oncePerPlace(problems: readonly Problem[]): Problem[] {

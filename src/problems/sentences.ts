@@ -6,6 +6,7 @@ import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
 import { outlineSentences } from "./sentences/outlines.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
+import { sellingSentences } from "./sentences/selling.ts";
 import { siteSentences } from "./sentences/site.ts";
 import { slantSentences } from "./sentences/slants.ts";
 import { treeSentences } from "./sentences/tree.ts";
@@ -34,6 +35,7 @@ export const sentences = {
   ...feasibleSentences,
   ...cordSentences,
   ...outlineSentences,
+  ...sellingSentences,
   ...siteSentences,
 };
 

@@ -42,6 +42,8 @@ export const frontMatterSchema = z.strictObject({
   loads: lines.meta({ shelf: "store names" }).optional(),
   for: publicText.optional(),
   "sold as": publicText.optional(),
+  /** What is asked is shown to the buyer; how it was found is not here. */
+  price: z.union([text, lines]).meta({ shelf: "store" }).optional(),
   claims: lines.optional(),
   /** Tests and reasons that let a thing be sold to those it is for. */
   evidence: z

@@ -31,6 +31,7 @@ import { readLoad, readSoldAs, readUsers } from "./loads.ts";
 import { keepOneLine, textsOf } from "./one-line.ts";
 import { type Beside, checkOutlinesUsed, readDrawings, readOutline } from "./outlines.ts";
 import { readPiece } from "./pieces.ts";
+import { checkPrices, readPrices } from "./price.ts";
 import type { PanelKind, Recipe } from "./recipe.ts";
 import { type Gathered, gathered } from "./scan.ts";
 import { readSize } from "./sizes.ts";
@@ -72,6 +73,7 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
     ...checkReferences(into.references, recipe),
     ...checkMakes(recipe),
     ...checkChoices(recipe, into.onlys, into.problems.length === 0),
+    ...(into.problems.length === 0 ? checkPrices(recipe) : []),
   );
   return into.problems.length > 0
     ? { problems: inReadingOrder(withoutEchoes(into.problems)) }
@@ -146,6 +148,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     evidence: readEvidence(tree, into),
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
     ...(soldAs ? { soldAs } : {}),
+    prices: readPrices(tree, into),
   };
 }
 

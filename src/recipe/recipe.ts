@@ -411,6 +411,15 @@ export type Load = {
 };
 /** How many of the item make one sold thing: "pair" of 2, "set of 4". */
 export type SoldAs = { readonly at: Place; readonly count: number; readonly words: string };
+/** What the maker asks, in dollars as the buyer is shown it: in the store, and elsewhere where that is said. Public. */
+export type AskedPrice = {
+  readonly at: Place;
+  /** The variant it is for; absent where it is for all. */
+  readonly variant?: Written;
+  readonly shown: Exact;
+  readonly stall?: Exact;
+  readonly local?: Exact;
+};
 /** Who or what it is for, in a few fixed words. */
 export const usersKnown = ["adults", "children", "animals", "plants", "goods"] as const;
 export type User = (typeof usersKnown)[number];
@@ -497,6 +506,7 @@ export type Recipe = {
   readonly sayings: readonly Saying[];
   readonly loads: readonly Load[];
   readonly soldAs?: SoldAs;
+  readonly prices: readonly AskedPrice[];
   readonly madeFor: readonly User[];
   readonly claims: readonly Claim[];
   /** What lets it be sold to those it is for; private. */

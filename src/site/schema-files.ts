@@ -22,6 +22,7 @@ export const recipeWords: Readonly<Record<string, string>> = {
   notes: "Notes for the shop.",
   for: "Who or what it is for: adults, children, animals, plants, goods. Public.",
   "sold as": "How many are sold as one: pair, or set of 4. Public.",
+  price: "What you ask: 85.00 for all variants, or a line for each; without it the worked-out price is shown. Public.",
   overall: "width x depth x height of the finished thing; fit leaves one to its pieces. Public.",
   sizes: "Sizes you choose, each once under a name.",
   pieces: "What is cut from which board: fence board, ripped to 1 11/16.",

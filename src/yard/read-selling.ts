@@ -40,6 +40,14 @@ export function readSelling(written: WrittenSelling, problems: Problems): Sellin
       pound: money(postage.pound),
       most: parsePoundsAt("most", postage.most, problems),
     },
+    ...(written.personalising
+      ? {
+          personalising: {
+            material: money(written.personalising.material),
+            minutes: parseExact("minutes", written.personalising.minutes, "minutes as a plain number", problems),
+          },
+        }
+      : {}),
     channels: channelNames.flatMap((name) => {
       const channel = written[name];
       return channel ? [readChannel(name, channel, salesTax, problems)] : [];

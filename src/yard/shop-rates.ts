@@ -80,5 +80,7 @@ export type Selling = {
     /** Pounds, billed, above which nothing is posted. */
     readonly most: Exact;
   };
+  /** A row of the buyer's own letters: dollars and minutes more than the standard words. */
+  readonly personalising?: { readonly material: Exact; readonly minutes: Exact };
   readonly channels: readonly Channel[];
 };

@@ -43,6 +43,12 @@ const sellingSchema = z.strictObject({
     pound: text("dollars for each billed pound, like 0.62"),
     most: text("the most that may be billed for a thing that is posted, like 100 lb"),
   }),
+  personalising: z
+    .strictObject({
+      material: text("dollars more for each row of the buyer's own letters, like 0.80"),
+      minutes: text("minutes more for each row of the buyer's own letters, like 6"),
+    })
+    .optional(),
   local: channelSchema.optional(),
   stall: channelSchema.optional(),
   posted: channelSchema.optional(),

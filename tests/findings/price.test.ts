@@ -6,8 +6,8 @@ import {
   netOf,
   netOfShown,
   priceThatNets,
-  shownPrice,
   soldToPay,
+  steppedPrice,
   upTo,
   withProfit,
 } from "../../src/findings/price.ts";
@@ -42,8 +42,8 @@ describe("prices", () => {
   });
 
   it("the tax stands in the price or is added to it: to keep 96.75, show 105 or 100", () => {
-    expect(shownPrice(exact("96.75"), channel({ tax: "in" }), exact(1, 20)).valueOf()).toBe(105);
-    expect(shownPrice(exact("96.75"), channel({ tax: "out" }), exact(1, 20)).valueOf()).toBe(100);
+    expect(steppedPrice(exact("96.75"), channel({ tax: "in" }), exact(1, 20)).valueOf()).toBe(105);
+    expect(steppedPrice(exact("96.75"), channel({ tax: "out" }), exact(1, 20)).valueOf()).toBe(100);
   });
 
   it("goes up to the step, never down: 71.00 stays at a step of 1, 71.01 is 72, 71.01 by fives is 75", () => {
@@ -93,7 +93,7 @@ describe("fees", () => {
   it("never leave less than was asked, and a step less would", () => {
     fc.assert(
       fc.property(cents(100_000), channels, taxes, (net, way, tax) => {
-        const shown = shownPrice(net, way, tax);
+        const shown = steppedPrice(net, way, tax);
         expect(netOfShown(shown, way, tax).compare(net)).toBeGreaterThanOrEqual(0);
         expect(netOfShown(shown.sub(way.step), way, tax).compare(net)).toBeLessThan(0);
       }),
@@ -103,7 +103,7 @@ describe("fees", () => {
   it("asked for more, the price is never lower", () => {
     fc.assert(
       fc.property(cents(100_000), cents(10_000), channels, taxes, (net, more, way, tax) => {
-        expect(shownPrice(net.add(more), way, tax).compare(shownPrice(net, way, tax))).toBeGreaterThanOrEqual(0);
+        expect(steppedPrice(net.add(more), way, tax).compare(steppedPrice(net, way, tax))).toBeGreaterThanOrEqual(0);
       }),
     );
   });

@@ -132,6 +132,9 @@ export function pricedShop(text: string = shopText): PricedShop {
   return shop;
 }
 
+/** The riser with these lines more in its front-matter. */
+export const riserWith = (lines: string): string => riserRecipe.replace("finish:\n", `${lines}\nfinish:\n`);
+
 /** Of the first variant, oiled, unless another is named. */
 export function workItem(recipeText: string, yardText: string = riserYard(), variant?: string): Item {
   const { recipe, problems } = readRecipe("riser.md", recipeText);

@@ -241,5 +241,6 @@ it("of the front-matter the store may show these fields and no other", () => {
     "names of loads",
     "for",
     "sold as",
+    "price",
   ]);
 });

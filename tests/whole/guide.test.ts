@@ -24,6 +24,7 @@ import { makesForm } from "../../src/recipe/makes.ts";
 import { strokeForms } from "../../src/recipe/outline-strokes.ts";
 import { ownPieceForm } from "../../src/recipe/own-piece.ts";
 import { pieceForms } from "../../src/recipe/pieces.ts";
+import { priceForm } from "../../src/recipe/price.ts";
 import { figureForm } from "../../src/recipe/prose.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { hazardClasses } from "../../src/recipe/recipe.ts";
@@ -146,6 +147,7 @@ describe("the guide as a whole", () => {
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
     ...[ropeHoleForm, ...cordForms, ...textForms],
     ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],
+    priceForm,
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 

@@ -19,6 +19,8 @@ const selling: Readonly<Record<string, string>> = {
   "shop.selling.postage.divisor": odd(46),
   "shop.selling.postage.base": odd(47),
   "shop.selling.postage.pound": odd(48),
+  "shop.selling.personalising.material": odd(59),
+  "shop.selling.personalising.minutes": odd(60),
   ...Object.fromEntries(
     ways.flatMap((way, i) => [
       [`shop.selling.${way}.fixed`, odd(50 + 3 * i)],
