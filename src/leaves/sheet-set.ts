@@ -14,6 +14,18 @@ export type SheetSet = {
   /** Where to ask, and where the latest revision is told: in the foot of every sheet. */
   readonly foot: string;
   readonly sheets: readonly [PaperSheet, ...PaperSheet[]];
+  /** Pages at true size, tiled for each paper; they stand behind the sheets and are never fitted to the page. */
+  readonly fullSize?: Readonly<Record<PaperSize, readonly FullSizePage[]>>;
+};
+
+export type PaperSize = "letter" | "a4";
+
+/** One page at true size. Width and height are exact millimetres, at most those of `fullSizeArea` in src/paper/paper.ts. */
+export type FullSizePage = {
+  readonly title: string;
+  readonly width: number;
+  readonly height: number;
+  readonly picture: Picture;
 };
 
 /** One sheet, complete on its own: the set's title, variant, revision and date and "page x of y" are set on each of its pages. */
