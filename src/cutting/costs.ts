@@ -39,4 +39,25 @@ export class Totals {
   }
 }
 
+/** No plan at exactly this whole cost has fewer boards: as coins make up a sum, whatever the boards hold. At least 1. */
+export function fewestBoardsAt(
+  stocks: readonly { readonly cost: number; readonly most: number }[],
+  cost: number,
+): number {
+  const prices = [...new Set(stocks.map((stock) => stock.cost).filter((price) => price > 0))];
+  const step = prices.reduce(gcd, 0) || 1;
+  const size = Math.round(cost / step);
+  const dear = Math.max(1, ...prices);
+  if (size * prices.length > 20_000_000) return Math.ceil(cost / dear);
+  const fewest = new Float64Array(size + 1).fill(Number.POSITIVE_INFINITY);
+  fewest[0] = 0;
+  for (let at = 1; at <= size; at++) {
+    for (const price of prices) {
+      const before = at - price / step;
+      if (before >= 0) fewest[at] = Math.min(fewest[at] as number, (fewest[before] as number) + 1);
+    }
+  }
+  return Math.max(1, fewest[size] as number);
+}
+
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));

@@ -1,5 +1,6 @@
 // A cutting problem -> the plan with its proof, piece by piece, or that the boards don't suffice.
 import { exact } from "../units/length.ts";
+import { fewestBoardsAt } from "./costs.ts";
 import { cover } from "./cover.ts";
 import type { CutPlan, CutProblem } from "./cut-problem.ts";
 import type { Filler } from "./fill.ts";
@@ -8,7 +9,9 @@ import { layOut } from "./lay-out.ts";
 import { lineFiller } from "./line-filler.ts";
 import { isMitred, looseFiller, looseJob } from "./loose-filler.ts";
 import { mitreFiller } from "./mitre-filler.ts";
+import { sawSettings } from "./saw-settings.ts";
 import { stripFiller } from "./strip-filler.ts";
+import { usefulOffcut } from "./useful-offcut.ts";
 
 /** Undefined where there are too few boards for the pieces, as far as the work budget could tell. */
 export function planCuts(problem: CutProblem): CutPlan | undefined {
@@ -21,11 +24,16 @@ export function planCuts(problem: CutProblem): CutPlan | undefined {
   });
   const { plan, cost, bound } = cover(job.stocks, fillers, sizes, demand, problem.effort);
   if (plan === undefined) return undefined;
+  const boards = layOut(job, plan);
+  const offcut = usefulOffcut(problem, boards);
   return {
     cost: exact(cost, 100),
     lowerBound: exact(bound, 100),
     proven: bound >= cost,
-    boards: layOut(job, plan),
+    fewest: bound >= cost && fewestBoardsAt(job.stocks, cost) >= boards.length,
+    settings: sawSettings(problem, boards).length,
+    ...(offcut === undefined ? {} : { offcut }),
+    boards,
   };
 }
 
