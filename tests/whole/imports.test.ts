@@ -17,6 +17,7 @@ const ladder = [
   "findings",
   "drawing",
   "leaves",
+  "paper",
   "site",
 ];
 
