@@ -1,32 +1,11 @@
-// Numbered steps for dusty hands: a large number, a box to tick, the caution before the work, the picture beside it.
+// A step for dusty hands: a large number, a box to tick, the caution before the work, the picture beside it.
 import type { VNode } from "preact";
-import type { StepSection, StepText } from "../../src/leaves/steps-sheet.ts";
+import type { SheetStep } from "../../src/leaves/sheet-set.ts";
 import { Cautions } from "./cautions.tsx";
 import { Figure } from "./figure.tsx";
-import { Block, Line } from "./markup.tsx";
+import { Line } from "./markup.tsx";
 
-export const Steps = ({ of }: { of: readonly StepSection[] }): VNode => (
-  <>
-    {of.map((section) => (
-      <section class="step-section">
-        <h3>
-          <Line of={section.heading} />
-        </h3>
-        {section.times ? <p class="times">{section.times}</p> : null}
-        <ol class="steps">
-          {section.steps.map((step) => (
-            <Step of={step} />
-          ))}
-        </ol>
-        {section.notes.map((note) => (
-          <Block of={note} name="shop-notes" />
-        ))}
-      </section>
-    ))}
-  </>
-);
-
-const Step = ({ of }: { of: StepText }): VNode => (
+export const Step = ({ of }: { of: SheetStep }): VNode => (
   <li class="step" value={of.number}>
     <div class="step-head" aria-hidden="true">
       <span class="number">{of.number}</span>
@@ -47,6 +26,7 @@ const Step = ({ of }: { of: StepText }): VNode => (
           <strong>Check</strong> <Line of={check} />
         </p>
       ))}
+      {of.tape ? <Figure of={of.tape} name="tape" /> : null}
     </div>
     {of.picture ? <Figure of={of.picture} name="step-picture" /> : null}
   </li>

@@ -230,7 +230,7 @@ function batchesTable({ costs, hours }: Pricing): Table {
   };
 }
 
-const workWords: Readonly<Record<Work, string>> = {
+export const workWords: Readonly<Record<Work, string>> = {
   rip: "rips",
   plane: "strips planed",
   crosscut: "crosscuts",

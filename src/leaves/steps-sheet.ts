@@ -1,4 +1,5 @@
 // Worked-out sections -> numbered steps as they are read at the bench, each with its picture, pieces, fasteners and cautions.
+import { hasPicture } from "../drawing/step-extras.ts";
 import { drawStep } from "../drawing/step-picture.ts";
 import { cautionsFor } from "../findings/cautions.ts";
 import { fastenerPlaces } from "../findings/fastener-places.ts";
@@ -6,45 +7,30 @@ import { stepOperations } from "../findings/operations.ts";
 import type { Item, WorkedSection, WorkedStep } from "../item/item.ts";
 import { type Edition, setFractions } from "./edition.ts";
 import { fastenerWords } from "./fastener-words.ts";
-import type { CautionText, Markup, Picture } from "./leaf.ts";
+import type { CautionText, Markup } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
-import { proseBlock, proseLine } from "./prose.ts";
+import { proseBlock, proseLine, proseText } from "./prose.ts";
+import type { SheetStep } from "./sheet-set.ts";
 
 export type StepSection = {
-  readonly heading: Markup;
+  readonly heading: string;
   /** "Make it twice.", where the section builds a panel more than once. */
   readonly times?: string;
-  readonly steps: readonly StepText[];
+  readonly steps: readonly SheetStep[];
   /** Private notes of the shop. */
   readonly notes: readonly Markup[];
 };
 
-export type StepText = {
-  readonly number: string;
-  readonly text: Markup;
-  /** "2 × A", by mark; what was made on the bench in a section of its own comes first, as a whole: "2 × end". */
-  readonly pieces: readonly string[];
-  /** "24 × pocket screw No. 6 x 1". */
-  readonly fasteners: readonly string[];
-  /** Where they go, and the bits for their lead holes. */
-  readonly places: readonly string[];
-  readonly picture?: Picture;
-  readonly checks: readonly Markup[];
-  /** The maker's own words, then the usual ones that this step's work calls for; those told before in the section in short. */
-  readonly words: readonly Markup[];
-  readonly cautions: readonly CautionText[];
-};
-
 export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
   item.sections.map((section) => ({
-    heading: proseLine(section.heading, edition.figure),
+    heading: proseText(section.heading, edition.figure),
     ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times}, each by these steps.` } : {}),
     steps: stepTexts(item, section, edition),
     notes: section.notes.map((note) => proseBlock(note, edition.figure)),
   }));
 
 /** A caution stands in full where its section calls for it first; from then on in every step by its step and its avoidance. */
-function stepTexts(item: Item, section: WorkedSection, edition: Edition): StepText[] {
+function stepTexts(item: Item, section: WorkedSection, edition: Edition): SheetStep[] {
   const told = new Map<string, number>();
   return section.steps.map((step) => {
     const cautions = cautionsFor(stepOperations(step, item, section.makes !== undefined)).map(
@@ -59,7 +45,7 @@ function stepTexts(item: Item, section: WorkedSection, edition: Edition): StepTe
   });
 }
 
-function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): Omit<StepText, "cautions"> {
+function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): Omit<SheetStep, "cautions"> {
   const blocks = (all: WorkedStep["checks"]): Markup[] =>
     all.map((one) => proseLine({ ...one, markdown: capital(one.markdown) }, edition.figure));
   return {
@@ -68,7 +54,7 @@ function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition:
     pieces: piecesOf(item, section, step),
     fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => setFractions(fastener.name)))),
     places: fastenerPlaces(item, step.joins).map((spots) => fastenerWords(spots, edition.length)),
-    ...(step.shown.length + step.there.length === 0 ? {} : { picture: pictureOf(drawStep(item, step)) }),
+    ...(hasPicture(item, step) ? { picture: pictureOf(drawStep(item, step)) } : {}),
     checks: blocks(step.checks),
     words: blocks(step.cautions),
   };

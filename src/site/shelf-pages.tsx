@@ -37,19 +37,20 @@ const storeItems = new Remembered<StoreItem>();
 export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): readonly Page[] =>
   binderPages.answer(hash, () => {
     const forms = formsOf(variants);
+    const pricings = isPriced(shop) ? pricingsOf(variants, shop) : [];
     const sheets = forms.map((form) => {
       const path = formSheetPath(form[0].slug, form[0].variant.form);
-      const leaf = buildSheetLeaf(form, shop, forms);
+      const leaf = buildSheetLeaf(form, shop, forms, pricings);
       return { path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) };
     });
-    return [...sheets, ...pricePagesOf(variants, shop), listingPageOf(variants, shop, hash)];
+    return [...sheets, ...pricePagesOf(pricings, shop), listingPageOf(variants, shop, hash)];
   });
 
 /** None where the shop has not said what its time and its selling are worth. */
-function pricePagesOf(variants: Variants, shop: Shop): Page[] {
-  if (!isPriced(shop)) return [];
-  const path = priceSheetPath(variants[0].slug);
-  const leaf = priceSheetLeaf(pricingsOf(variants, shop) as [Pricing, ...Pricing[]], shop);
+function pricePagesOf([first, ...others]: readonly Pricing[], shop: Shop): Page[] {
+  if (!first || !isPriced(shop)) return [];
+  const path = priceSheetPath(first.item.slug);
+  const leaf = priceSheetLeaf([first, ...others], shop);
   return [{ path: `binder/${path}`, html: pageHtml(<PriceSheetPage leaf={leaf} root={rootFrom(path)} />) }];
 }
 

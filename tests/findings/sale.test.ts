@@ -10,6 +10,7 @@ import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { type Evidence, evidenceKinds, provenBy } from "../../src/recipe/evidence.ts";
 import { type HazardClass, hazardClasses } from "../../src/recipe/recipe.ts";
 import { textsIn } from "../leaves/printed.ts";
+import { listsOn, noticesOn, tableOn } from "../leaves/sheet-blocks.ts";
 import { corral, shop } from "../leaves/worked-goods.ts";
 
 const whole: Evidence = Object.fromEntries(
@@ -55,15 +56,16 @@ describe("the binder", () => {
   const withClass = (evidence: Evidence) =>
     [plain, ...others].map((item) => ({ ...item, classes: ["C"] as const, evidence })) as unknown as typeof corral;
   it("says what is missing and why, on the cover and in its own part", () => {
-    const sheet = buildSheetLeaf(withClass(without("tip")), shop);
-    expect(sheet.barred).toBe("Not in the store: no evidence of tip.");
-    expect(sheet.sale?.needs.rows.find(([kind]) => kind === "tip")?.at(-1)).toBe("missing");
-    expect(sheet.sale?.needs.rows.find(([kind]) => kind === "edges")?.at(-1)).toBe("tried edges");
+    const { set } = buildSheetLeaf(withClass(without("tip")), shop);
+    expect(noticesOn(set, "cover").map(({ says }) => says)).toContain("Not in the store: no evidence of tip.");
+    const { rows } = tableOn(set, "sale", "What has to be shown");
+    expect(rows.find(([kind]) => kind === "tip")?.at(-1)).toBe("missing");
+    expect(rows.find(([kind]) => kind === "edges")?.at(-1)).toBe("tried edges");
   });
   it("shows the papers where all is there, and nothing where nothing is asked", () => {
-    const sheet = buildSheetLeaf(withClass(whole), shop);
-    expect(sheet.barred).toBeUndefined();
-    expect(sheet.sale?.duties[0]).toContain("maker, place, date and lot");
+    const { set } = buildSheetLeaf(withClass(whole), shop);
+    expect(noticesOn(set, "cover").map(({ says }) => says)).not.toContain("Not in the store: no evidence of tip.");
+    expect(listsOn(set, "sale")[0]).toContain("maker, place, date and lot");
     expect(saleSheet(plain)).toBeUndefined();
     expect(barredText(plain)).toBeUndefined();
   });

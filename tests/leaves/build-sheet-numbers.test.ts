@@ -1,28 +1,32 @@
 import { describe, expect, it } from "vitest";
 import { yardList } from "../../src/findings/yard-list.ts";
 import type { Item } from "../../src/item/item.ts";
-import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
+import { cuttingSheet } from "../../src/leaves/cutting-sheet.ts";
+import { binderEdition } from "../../src/leaves/edition.ts";
+import { sheetSetOf } from "../../src/leaves/sheets/sheet-set-of.ts";
 import { poundsAsPrinted } from "../../src/units/mass.ts";
 import { lengthsAsPrinted, modelLengths, plainNumber } from "./model-numbers.ts";
 import { textsIn } from "./printed.ts";
+import { blocksOf, factOn, factsOn, stepsOn, tableOn, tablesOn } from "./sheet-blocks.ts";
 import { corral, rack, shop } from "./worked-goods.ts";
 
+const edition = binderEdition(shop.division);
 const lengthText = /\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?/g;
 
-/** Numbers in the parts of the sheet that carry sizes, with those of names ("No. 6 x 1") and of ordinary counts left out. */
+/** Numbers in the parts of the sheets that carry sizes, with those of names ("No. 6 x 1") and of ordinary counts left out. */
 function numbersOn(variants: readonly [Item, ...Item[]]): { size: string; where: string }[] {
-  const sheet = buildSheetLeaf(variants, shop);
+  const set = sheetSetOf(variants, shop);
+  const cutting = cuttingSheet(variants[0].slug, yardList(variants[0], shop.kerf).plan, shop.kerf, edition);
   const sized = [
-    ...sheet.pieces.rows.map((row) => row.slice(2, 5)),
-    sheet.panels.map(({ facts }) => facts.map(({ value }) => value)),
-    sheet.gaps.map(({ value }) => value),
-    sheet.facts.slice(0, 1).map(({ value }) => value),
-    sheet.cutting.kerf,
-    sheet.cutting.boards.map(({ stock }) => stock),
-    sheet.cutting.boards.map(({ strips }) =>
-      strips.map((strip) => strip.replace(/\d+ × [A-Z]+( left| right)? at/g, "")),
-    ),
-    [...JSON.stringify([sheet.intro, sheet.sections]).matchAll(/class=\\"figure\\">([^<]*) in</g)].map(
+    ...tableOn(set, "pieces", "Pieces").rows.map((row) => row.slice(2, 5)),
+    ...tablesOn(set, "kit").flatMap(({ rows }) => rows.map((row) => (/×/.test(row[2] ?? "") ? row[2] : ""))),
+    factsOn(set, "panels").map(({ value }) => value),
+    factsOn(set, "steps").map(({ value }) => value),
+    factOn(set, "cover", "Width"),
+    cutting.kerf,
+    cutting.boards.map(({ stock }) => stock),
+    cutting.boards.map(({ strips }) => strips.map((strip) => strip.replace(/\d+ × [A-Z]+( left| right)? at/g, ""))),
+    [...JSON.stringify([blocksOf(set, "cover"), stepsOn(set)]).matchAll(/class=\\"figure\\">([^<]*) in</g)].map(
       ([, text]) => text,
     ),
   ];
@@ -51,14 +55,14 @@ describe("numbers on the build sheet", () => {
   });
 
   it("the weight printed is the model's", () => {
-    const weight = buildSheetLeaf(corral, shop).facts.find(({ name }) => name === "Weight")?.value;
-    expect(weight).toContain(`${poundsAsPrinted(corral[0].weight)} lb`);
+    expect(factOn(sheetSetOf(corral, shop), "cover", "Weight")).toContain(`${poundsAsPrinted(corral[0].weight)} lb`);
   });
 
   it("boards bought, packs and costs are those of the yard list, to the cent", () => {
     const list = yardList(corral[0], shop.kerf);
-    const { yard } = buildSheetLeaf(corral, shop);
-    expect(yard.boards.rows.map((row) => Number(row[4]))).toEqual(list.boards.map(({ count }) => count));
-    expect(yard.costs.rows[0]?.[1]).toBe(`$${list.cost.valueOf().toFixed(2)}`);
+    const set = sheetSetOf(corral, shop);
+    const boards = tableOn(set, "yard", "Boards to buy");
+    expect(boards.rows.map((row) => Number(row[4]))).toEqual(list.boards.map(({ count }) => count));
+    expect(tableOn(set, "yard", "Everything above").rows[0]?.[1]).toBe(`$${list.cost.valueOf().toFixed(2)}`);
   });
 });

@@ -1,16 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
+import { sheetSetOf } from "../../src/leaves/sheets/sheet-set-of.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { unfinishedNotice } from "../../src/leaves/unfinished.ts";
 import { printBinder, printGuide, printStore, textsIn } from "./printed.ts";
+import { factOn, factsOn, listsOn, noticesOn, stepsOn, tableOn } from "./sheet-blocks.ts";
 import { corral, privateWords, rack, shop } from "./worked-goods.ts";
 
 const binder = printBinder([corral, rack], shop);
 const store = printStore([corral, rack], shop);
 const guide = printGuide("# Lengths\n\nText.", shop);
-const sheet = buildSheetLeaf(corral, shop);
+const sheet = sheetSetOf(corral, shop);
+const pieces = tableOn(sheet, "pieces", "Pieces").rows;
 const goods = storeItem(corral, shop.division);
 const page = productPageLeaf(goods, storeShop(shop));
 
@@ -24,42 +26,40 @@ describe("leaves", () => {
   });
 
   it("the pieces table has a row for each mark, and its numbers add up to 41 members", () => {
-    expect(sheet.pieces.rows.map(([mark]) => mark)).toEqual(corral[0].pieces.map(({ mark }) => mark));
-    expect(sheet.pieces.rows.reduce((sum, row) => sum + Number(row[1]), 0)).toBe(41);
+    expect(pieces.map(([mark]) => mark)).toEqual(corral[0].pieces.map(({ mark }) => mark));
+    expect(pieces.reduce((sum, row) => sum + Number(row[1]), 0)).toBe(41);
   });
 
   it("a face rail is printed 30 - 2 x 1 11/16 = 26 5/8, with a fraction slash", () => {
-    expect(sheet.pieces.rows.some((row) => row[2] === "26\u00a05\u20448")).toBe(true);
+    expect(pieces.some((row) => row[2] === "26\u00a05\u20448")).toBe(true);
   });
 
   it("every mark of the pieces table is cut from some board of the plan", () => {
-    const strips = sheet.cutting.boards.flatMap((board) => board.strips).join(" ");
-    for (const [mark] of sheet.pieces.rows) expect(strips).toContain(`× ${mark} at`);
+    const strips = listsOn(sheet, "cutting").join(" ");
+    for (const [mark] of pieces) expect(strips).toContain(`× ${mark} at`);
   });
 
   it("steps are numbered on through all sections, each once", () => {
-    const numbers = sheet.sections.flatMap((section) => section.steps.map((step) => step.number));
+    const numbers = stepsOn(sheet).map((step) => step.number);
     expect(numbers).toEqual(numbers.map((_, i) => String(i + 1)));
   });
 
   it("a step's figure is worked out: the legs lie 30 in over all", () => {
-    expect(sheet.sections[0]?.steps[0]?.text.html).toBe(
+    expect(stepsOn(sheet)[0]?.text.html).toBe(
       'Lay the <strong>legs</strong> good side down, <span class="figure">30 in</span> over all, and set the rails.',
     );
   });
 
   it("the diagonal of a face is the root of 30² + 26² = 39.6989 in, printed 39 11/16", () => {
-    const face = sheet.panels.find((panel) => panel.name === "face");
-    expect(face?.facts.find(({ name }) => name.startsWith("Corner"))?.value).toBe("39\u00a011\u204416 in");
+    expect(factOn(sheet, "panels", "Corner")).toBe("39\u00a011\u204416 in");
   });
 
   it("the spacer between face rails is (23 - 6 x 1 11/16) / 5 = 2.575, printed 2 9/16 full", () => {
-    const face = sheet.panels.find((panel) => panel.name === "face");
-    expect(face?.facts.find(({ name }) => name.startsWith("Spacer"))?.value).toBe("2\u00a09\u204416 full");
+    expect(factsOn(sheet, "panels").find(({ name }) => name.startsWith("Spacer"))?.value).toBe("2\u00a09\u204416 full");
   });
 
   it("bare wood says so in three places: build sheet, product page, care card", () => {
-    expect(sheet.unfinished?.title).toBe("Unfinished: plain");
+    expect(noticesOn(sheet, "cover").map(({ title }) => title)).toEqual(["Unfinished: plain"]);
     expect(page.finishes.map(({ unfinished }) => unfinished !== undefined)).toEqual([true, false, false]);
     const cards = goods.variants.map((variant) => careCardLeaf(goods, variant, storeShop(shop)));
     expect(cards.map(({ unfinished }) => unfinished?.says === unfinishedNotice.says)).toEqual([true, false, false]);

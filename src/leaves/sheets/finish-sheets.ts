@@ -1,0 +1,27 @@
+// The finishes of a form -> the finish schedule: cautions first, then what goes on what and how long it dries.
+import { finishSheet } from "../finish-sheet.ts";
+import type { PaperSheet } from "../sheet-set.ts";
+import { cautionsOf, heading, sheetOf, tableOf, together, words } from "./blocks.ts";
+import type { SheetSource } from "./sheet-source.ts";
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** How the shop puts it on is its own; a stranger follows the tin. */
+export function finishSheets({ variants, edition, readers }: SheetSource): readonly PaperSheet[] {
+  const { cautions, schemes } = finishSheet(variants, edition);
+  return sheetOf("finish", "Sanding and finish", "Finish", [
+    ...cautionsOf(cautions),
+    ...schemes.flatMap((scheme) =>
+      together([
+        heading(capital(scheme.name)),
+        ...(scheme.unfinished
+          ? [{ kind: "notice", title: scheme.unfinished.title, says: scheme.unfinished.says } as const]
+          : []),
+        ...cautionsOf(scheme.cautions),
+        ...tableOf(scheme.table),
+        ...words(scheme.bare),
+        ...(readers === "shop" ? scheme.methods.flatMap((method) => words(method)) : []),
+      ]),
+    ),
+  ]);
+}

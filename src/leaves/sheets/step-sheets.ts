@@ -1,0 +1,25 @@
+// A form's sections -> its step sheets: how numbers are read, then every step with all that it takes.
+
+import { looseGaps, panelsSheet } from "../panels-sheet.ts";
+import { readingNotes } from "../reading-notes.ts";
+import type { PaperSheet } from "../sheet-set.ts";
+import { stepsSheet } from "../steps-sheet.ts";
+import { factsOf, markups, sheetOf, words } from "./blocks.ts";
+import type { SheetSource } from "./sheet-source.ts";
+
+export function stepSheets({ item, shop, edition, readers }: SheetSource): readonly PaperSheet[] {
+  const gaps = looseGaps(item, edition.gap);
+  const sections = stepsSheet(item, edition);
+  const panelFacts = panelsSheet(item, shop.division, edition).map(({ facts }) => facts);
+  const reading = readingNotes(item, JSON.stringify([panelFacts, gaps, sections]), shop.division);
+  return sheetOf("steps", "Steps", "Steps", [
+    ...factsOf(gaps),
+    ...reading.flatMap((text) => words(text, true)),
+    ...sections.flatMap((section) => [
+      { kind: "heading", text: section.heading, level: 3 } as const,
+      ...words(section.times),
+      ...section.steps.map((step) => ({ kind: "step", step }) as const),
+      ...(readers === "shop" ? markups(section.notes) : []),
+    ]),
+  ]);
+}
