@@ -18,6 +18,8 @@ export type WorkLine = {
   readonly setUps: number;
   readonly rate: Rate;
   readonly taken?: Taken;
+  /** How many times the shop's minutes it takes in this recipe, from batches that were made; `minutes` count it. */
+  readonly own?: Taken & { readonly share: Exact };
   readonly minutes: Exact;
 };
 

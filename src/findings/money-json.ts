@@ -36,6 +36,16 @@ const hoursJson = (all: readonly Hours[]) =>
       ...(line.taken
         ? { timed: { n: line.taken.n, least: plain(line.taken.least), most: plain(line.taken.most) } }
         : {}),
+      ...(line.own
+        ? {
+            own: {
+              n: line.own.n,
+              share: plain(line.own.share),
+              least: plain(line.own.least),
+              most: plain(line.own.most),
+            },
+          }
+        : {}),
     })),
   }));
 

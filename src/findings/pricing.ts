@@ -1,19 +1,13 @@
 // A variant and the shop -> its hours, costs and prices: batches of 1, 2, 5 and 10, every way of selling, and when to look again.
 import type { Item } from "../item/item.ts";
 import { type Exact, zero } from "../units/length.ts";
-import {
-  type Batch,
-  batches,
-  type Channel,
-  type ChannelName,
-  type Selling,
-  type ShopMinutes,
-} from "../yard/shop-rates.ts";
+import { batches, type Channel, type ChannelName, type Selling, type ShopMinutes } from "../yard/shop-rates.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type Parcel, parcelOf } from "./billed-weight.ts";
 import { type PlannedBoard, planBoards } from "./board-plan.ts";
 import { type Costs, costsOf } from "./cost.ts";
 import { type Hours, hoursOf, madeForOne } from "./hours.ts";
+import { ownShares, withOwnShares } from "./own-minutes.ts";
 import { hourlyReturn, netOfShown, soldToPay, steppedPrice, withOverhead, withProfit } from "./price.ts";
 import { alarmOf, type PriceAlarm } from "./price-alarm.ts";
 import { yardList } from "./yard-list.ts";
@@ -71,24 +65,32 @@ const storeOrder = ["posted", "local", "stall"] as const satisfies readonly Chan
 /** The price that stands: what is asked there, else the target. */
 export const standing = (one: ChannelPrice): AtPrice => one.asked ?? { ...one, price: one.target };
 
-/** The boards of every batch, each planned anew. Variants that differ in their finish alone have the same. */
-export type Plans = ReadonlyMap<Batch, readonly PlannedBoard[]>;
+/** The boards of every batch, of those that were made too, each planned anew. Variants that differ in their finish alone have the same. */
+export type Plans = ReadonlyMap<number, readonly PlannedBoard[]>;
 
 export const plansOf = (item: Item, kerf: Exact): Plans =>
-  new Map(batches.map((units) => [units, planBoards(batchOf(item, units), kerf)]));
+  new Map(
+    [...new Set([...batches, ...(item.record ?? []).map(({ units }) => units)])].map((units) => [
+      units,
+      planBoards(batchOf(item, units), kerf),
+    ]),
+  );
 
 const batchOf = (item: Item, units: number): Item["pieces"] =>
   item.pieces.map((piece) => ({ ...piece, count: piece.count * units * madeForOne(item) }));
 
-/** The hours of every batch, for a shop that has said its minutes. */
-export const allHours = (item: Item, plans: Plans, kerf: Exact, minutes: ShopMinutes): Hours[] =>
-  [...plans].map(([units, plan]) => hoursOf(item, units, plan, kerf, minutes));
+/** The hours of every batch, for a shop that has said its minutes, set right by what batches of it took. */
+export function allHours(item: Item, plans: Plans, kerf: Exact, minutes: ShopMinutes): Hours[] {
+  const estimate = (units: number) => hoursOf(item, units, plans.get(units) ?? [], kerf, minutes);
+  const own = ownShares(item, estimate);
+  return batches.map((units) => withOwnShares(estimate(units), own));
+}
 
 export function pricingOf(item: Item, shop: PricedShop, plans: Plans = plansOf(item, shop.kerf)): Pricing {
   const { selling, minutes, kerf, wage } = shop;
   const list = yardList(item, kerf);
   const hours = allHours(item, plans, kerf, minutes);
-  const costs = hours.map((one) => costsOf(item, list, plans.get(one.units as Batch) ?? [], one, wage, selling));
+  const costs = hours.map((one) => costsOf(item, list, plans.get(one.units) ?? [], one, wage, selling));
   const batchHours = ofBatch(hours, selling.batch);
   const batchCosts = ofBatch(costs, selling.batch);
   const parcel = parcelOf(item, selling);

@@ -3,7 +3,7 @@ import { solidOf } from "../geometry/solid.ts";
 import { nearest } from "../problems/nearest.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { recipeFor } from "../recipe/choices-recipe-for.ts";
-import { type Chosen, variantsOf } from "../recipe/choices-variants.ts";
+import { type Chosen, isCalled, variantsOf } from "../recipe/choices-variants.ts";
 import { askedFor } from "../recipe/price.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
@@ -156,6 +156,8 @@ export function workFinished(
     madeFor: recipe.madeFor,
     ...soldAsOf(recipe, weights.weight),
     ...askedOf(recipe, chosen),
+    ...recordOf(recipe, variants, chosen),
+    ...(recipe.comparables.length > 0 ? { comparables: recipe.comparables.map(({ at: _, ...one }) => one) } : {}),
     overall: placing.overall,
     ...weights,
     pieces,
@@ -190,6 +192,16 @@ function askedOf(recipe: Recipe, chosen: Chosen): Pick<Item, "asked"> {
   if (!asked) return {};
   const { at: _, variant: __, ...prices } = asked;
   return { asked: prices };
+}
+
+/** A batch in another finish tells about all but the coats; one of another form tells nothing. */
+function recordOf({ record }: Recipe, variants: readonly Chosen[], chosen: Chosen): Pick<Item, "record"> {
+  const own = record.flatMap(({ day, units, minutes, variant }) => {
+    const made = variant && variants.find((one) => isCalled(variant.text, one));
+    if (made && made.form !== chosen.form) return [];
+    return [{ day, units, minutes, sameFinish: made === undefined || made.slug === chosen.slug }];
+  });
+  return own.length > 0 ? { record: own } : {};
 }
 
 /** The same mistake at the same place is told once, by the first member that shows it. */

@@ -29,6 +29,10 @@ export const countVariants = ({ choices }: Offers): number =>
 export const valueWords = (choice: string, value: string): string =>
   value === "with" || value === "without" ? `${value} ${choice}` : value;
 
+/** Whether a maker's words mean this variant: its slug, or its name. */
+export const isCalled = (words: string, { slug: known, name }: Pick<Chosen, "slug" | "name">): boolean =>
+  [known, slug(name)].includes(slug(words));
+
 /**
  * Every variant, the standard one first. The order is that of the choices as written, the values of the last one changing
  * fastest. Not for recipes with more than `mostVariants`.

@@ -45,6 +45,14 @@ export const frontMatterSchema = z.strictObject({
   /** What is asked is shown to the buyer; how it was found is not here. */
   price: z.union([text, lines]).meta({ shelf: "store" }).optional(),
   claims: lines.optional(),
+  /**
+   * A line for each batch that was made: the day, how many, in which variant (all, where it isn't said), and minutes with their
+   * setting up, by kind of work, or `all` together:
+   * `2026-10-12: 5 made in stained, fetch 18, rip 22, crosscut 41, screw 260`.
+   */
+  record: lines.optional(),
+  /** Where others ask what for the like, dated: `spring fair: 79.00, 2026-05-09, 28 x 16 x 24`. */
+  comparables: lines.optional(),
   /** Tests and reasons that let a thing be sold to those it is for. */
   evidence: z
     .strictObject({

@@ -6,7 +6,7 @@ import { entriesUnder, type TreeMap, textUnder } from "../problems/yaml-tree.ts"
 import type { Exact } from "../units/length.ts";
 import { slug } from "../units/slug.ts";
 import { parsePrice } from "../yard/parse-values.ts";
-import { countVariants, mostVariants, variantsOf } from "./choices-variants.ts";
+import { countVariants, isCalled, mostVariants, variantsOf } from "./choices-variants.ts";
 import { textsOf } from "./one-line.ts";
 import type { AskedPrice, Recipe } from "./recipe.ts";
 import { type Form, type Gathered, split } from "./scan.ts";
@@ -48,10 +48,6 @@ function readMoney(w: Written, into: Gathered): Exact | undefined {
   return undefined;
 }
 
-/** A line is for the variant of this slug or name. */
-const isFor = (variant: Written, of: { readonly slug: string; readonly name: string }): boolean =>
-  [of.slug, slug(of.name)].includes(slug(variant.text));
-
 /** Prices of variants that the recipe does not offer, and a second price of one. */
 export function checkPrices(recipe: Recipe): Problem[] {
   if (countVariants(recipe) > mostVariants) return [];
@@ -59,10 +55,10 @@ export function checkPrices(recipe: Recipe): Problem[] {
   const known = variants.map((one) => one.slug);
   return recipe.prices.flatMap(({ variant }, i): Problem[] => {
     if (!variant) return [];
-    const meant = variants.find((one) => isFor(variant, one));
+    const meant = variants.find((one) => isCalled(variant.text, one));
     const what = variant.text;
     if (!meant) return [problem("price-no-variant", variant.at, { what, known, nearest: nearest(slug(what), known) })];
-    const before = recipe.prices.slice(0, i).find((one) => one.variant && isFor(one.variant, meant));
+    const before = recipe.prices.slice(0, i).find((one) => one.variant && isCalled(one.variant.text, meant));
     return before ? [problem("price-twice", variant.at, { what }, before.at)] : [];
   });
 }
@@ -72,5 +68,5 @@ export function askedFor(
   { prices }: Pick<Recipe, "prices">,
   of: { readonly slug: string; readonly name: string },
 ): AskedPrice | undefined {
-  return prices.find(({ variant }) => variant === undefined || isFor(variant, of));
+  return prices.find(({ variant }) => variant === undefined || isCalled(variant.text, of));
 }

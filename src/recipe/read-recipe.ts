@@ -13,6 +13,7 @@ import { checkChoices } from "./choices-check.ts";
 import { readChoices } from "./choices-list.ts";
 import { cutOnly } from "./choices-only.ts";
 import { readClaim } from "./claims.ts";
+import { readComparables } from "./comparables.ts";
 import { readCord } from "./cord.ts";
 import { readCuts } from "./cuts.ts";
 import { withoutEchoes } from "./echoes.ts";
@@ -33,6 +34,7 @@ import { type Beside, checkOutlinesUsed, readDrawings, readOutline } from "./out
 import { readPiece } from "./pieces.ts";
 import { checkPrices, readPrices } from "./price.ts";
 import type { PanelKind, Recipe } from "./recipe.ts";
+import { checkRecord, readRecord } from "./record.ts";
 import { type Gathered, gathered } from "./scan.ts";
 import { readSize } from "./sizes.ts";
 
@@ -73,7 +75,7 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
     ...checkReferences(into.references, recipe),
     ...checkMakes(recipe),
     ...checkChoices(recipe, into.onlys, into.problems.length === 0),
-    ...(into.problems.length === 0 ? checkPrices(recipe) : []),
+    ...(into.problems.length === 0 ? [...checkPrices(recipe), ...checkRecord(recipe)] : []),
   );
   return into.problems.length > 0
     ? { problems: inReadingOrder(withoutEchoes(into.problems)) }
@@ -149,6 +151,8 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
     ...(soldAs ? { soldAs } : {}),
     prices: readPrices(tree, into),
+    record: readRecord(tree, into),
+    comparables: readComparables(tree, into),
   };
 }
 

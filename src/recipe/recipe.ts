@@ -4,6 +4,7 @@ import type { Place, Written } from "../problems/place.ts";
 import type { Exact } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
 import type { Evidence } from "./evidence.ts";
+import type { Recordable } from "./record.ts";
 
 /**
  * Points at things by the path of their names: `rails`, `face rails`, `front-face rails 2 to 5`, `odd rails`.
@@ -420,6 +421,25 @@ export type AskedPrice = {
   readonly stall?: Exact;
   readonly local?: Exact;
 };
+/** A batch that was made: minutes with their setting up, by kind of work, or all together. Private. */
+export type BatchRecord = {
+  readonly at: Place;
+  readonly day: string;
+  /** Things as they are sold: two pairs are 2. */
+  readonly units: number;
+  /** In which variant; absent where any is meant. */
+  readonly variant?: Written;
+  readonly minutes: Readonly<Partial<Record<Recordable, Exact>>>;
+};
+/** What is asked elsewhere for the like, in the maker's words; dollars, and the day it was seen. Private. */
+export type Comparable = {
+  readonly at: Place;
+  readonly where: string;
+  readonly price: Exact;
+  readonly seen: string;
+  /** Its sizes as the maker wrote them. */
+  readonly size?: string;
+};
 /** Who or what it is for, in a few fixed words. */
 export const usersKnown = ["adults", "children", "animals", "plants", "goods"] as const;
 export type User = (typeof usersKnown)[number];
@@ -509,6 +529,8 @@ export type Recipe = {
   readonly prices: readonly AskedPrice[];
   readonly madeFor: readonly User[];
   readonly claims: readonly Claim[];
+  readonly record: readonly BatchRecord[];
+  readonly comparables: readonly Comparable[];
   /** What lets it be sold to those it is for; private. */
   readonly evidence: Evidence;
   /** Text before the first heading: what the buyer is told. Public. */

@@ -6,3 +6,7 @@ export function isDay(text: string): boolean {
   const at = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
   return year !== "" && !Number.isNaN(at.getTime()) && at.toISOString().slice(0, 10) === text;
 }
+
+/** Whole days from one day to a later one; both are days that there are. */
+export const daysBetween = (from: string, to: string): number =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);

@@ -10,6 +10,7 @@ import { changeForms, choiceForm, sayingForm } from "../../src/recipe/choices-li
 import { onlyForm } from "../../src/recipe/choices-only.ts";
 import { claimForm } from "../../src/recipe/claims.ts";
 import { clauseForms } from "../../src/recipe/clause-forms.ts";
+import { comparableForm } from "../../src/recipe/comparables.ts";
 import { cordForms } from "../../src/recipe/cord.ts";
 import { ropeHoleForm } from "../../src/recipe/cord-hole.ts";
 import { cutForms } from "../../src/recipe/cut-forms.ts";
@@ -28,6 +29,7 @@ import { priceForm } from "../../src/recipe/price.ts";
 import { figureForm } from "../../src/recipe/prose.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { hazardClasses } from "../../src/recipe/recipe.ts";
+import { recordForm } from "../../src/recipe/record.ts";
 import type { Form } from "../../src/recipe/scan.ts";
 import { sizeForm } from "../../src/recipe/sizes.ts";
 import { boldForm } from "../../src/recipe/step.ts";
@@ -147,7 +149,7 @@ describe("the guide as a whole", () => {
     ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
     ...[ropeHoleForm, ...cordForms, ...textForms],
     ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],
-    priceForm,
+    ...[priceForm, recordForm, comparableForm],
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 

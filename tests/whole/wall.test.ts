@@ -67,6 +67,8 @@ const words: Readonly<Record<string, string>> = {
   "recipe.fittings.*": "wumpkit",
   "recipe.cords.*": "zwinelash",
   "recipe.text.*": "yexwords",
+  "recipe.record.*": "2036-04-17",
+  "recipe.comparables.*": "fnordmarket",
   "recipe.evidence.finish": "Dripquax laboratory report",
   "recipe.evidence.edges": "Rounded with the flumbit",
   "recipe.evidence.small parts": "Tried with the snorkbore",
@@ -188,6 +190,10 @@ choices:
     tall: zedsize 2, height 14
 loads:
   coats: 2 of 4 lb, on ozpanel vexlevel 2
+record:
+  2036-04-17: 2 made, rip 8123.77, all 9214.63
+comparables:
+  fnordmarket: 5678.31, 2037-06-29, 21 x 7 x 13
 evidence:
 ${evidence}
 ---
@@ -283,7 +289,8 @@ const printed = (word: string): string[] => {
   // The whole, and its longest word: "zygomax" of "screw zygomax".
   return [word, word.split(/[ .]/).sort((a, b) => b.length - a.length)[0] ?? word];
 };
-const canaries = [...Object.values(words), ...Object.values(body), "vexlevel"].flatMap(printed);
+const further = ["8123.77", "9214.63", "5678.31", "2037-06-29", "21 x 7 x 13"];
+const canaries = [...Object.values(words), ...Object.values(body), ...further, "vexlevel"].flatMap(printed);
 
 let site: string;
 const textOf = (name: string): string => readFileSync(join(site, name)).toString("latin1").toLowerCase();
