@@ -1,129 +1,176 @@
-// Pieces -> whole boards with the strips ripped from each and the pieces crosscut from each strip: simple packing.
+// Cheapest plans of all kinds of board -> boards as they lie on the saw: strips or lengths, the pieces of each, what is left.
+import type { PlacedPiece, PlannedCuts } from "../cutting/cut-problem.ts";
 import type { Piece } from "../item/item.ts";
-import { compareLengths, type Exact, inches, type Length, minus, most, zero } from "../units/length.ts";
+import { compareLengths, type Exact, inches, type Length, minus, most, plus, zero } from "../units/length.ts";
 import type { Board, BoardLength } from "../yard/yard.ts";
-import { type Filled, lengthTaken, packFirstFit } from "./pack-strips.ts";
+import { type CuttingPlan, isBevelled, planBoardsCheapest, type SawnPiece } from "./cutting-plan.ts";
 
-export type PlannedPiece = { readonly mark: string; readonly size: Length };
-
-/** One strip the length of its board. `size` is its width; it is ripped unless it is as wide as the board. */
-export type PlannedStrip = {
-  readonly size: Length;
-  readonly ripped: boolean;
+/** A piece on its board. Places are those of its square blank. */
+export type PlannedPiece = {
+  readonly mark: string;
+  /** Over all along the board, and across it. */
+  readonly length: Length;
+  readonly width: Length;
   readonly planedTo?: Length;
+  /** From the board's fresh end, and from its lower edge. */
+  readonly at: Length;
+  readonly across: Length;
+  /** Degrees off square left and right as it lies, positive where the upper edge is the longer one at that end. */
+  readonly mitres: readonly [number, number];
+  /** The blade's lean at both ends. */
+  readonly bevels: readonly [number, number];
+  readonly turned: boolean;
+  readonly flipped: boolean;
+};
+
+/** What the first cuts make of a board: a strip as long as the board, or a length as wide as it. */
+export type PlannedStrip = {
+  /** A strip's width, a length's length; and how far from the board's lower edge, or its fresh end, it begins. */
+  readonly size: Length;
+  readonly from: Length;
+  /** False of one strip as wide as its board. */
+  readonly parted: boolean;
   readonly pieces: readonly PlannedPiece[];
-  /** Usable length behind the last piece, after the saw cut that parts it; 0 where the cut takes it all. */
-  readonly leftLength: Length;
+  /** Behind the last piece, after the saw cut that parts it: a strip's length, a length's width; 0 where the cut takes it all. */
+  readonly left: Length;
 };
 
 export type PlannedBoard = {
   readonly number: number;
   readonly board: Board;
   readonly stock: BoardLength;
+  /** Whether its first cuts run along it (strips) or across it (lengths). */
+  readonly order: "rip" | "crosscut";
   readonly strips: readonly PlannedStrip[];
-  /** Width beside the last strip, after its saw cut. */
-  readonly leftWidth: Length;
+  /** Beside the last strip, or behind the last length, after its saw cut. */
+  readonly left: Length;
   /** What is trimmed off the end first, saw cut included. */
   readonly endLoss: Length;
 };
 
-type Strip = { readonly size: Length; readonly planedTo?: Length; readonly pieces: readonly PlannedPiece[] };
+/** What all boards cost, and the least that any plan could cost: the same where it is proven. */
+export type PlanProof = { readonly cost: Exact; readonly lowerBound: Exact; readonly proven: boolean };
 
-/**
- * Whole boards for all pieces, in the order of the pieces' boards, numbered from 1. Each kind of board is packed once for every length
- * that can be bought, then each board is swapped for the cheapest length that still holds it; the cheapest of these packings
- * stands (of equal ones that with fewer boards, then the shorter). It is a plan that works, not a proof that no better one exists.
- */
-export function planBoards(all: readonly Piece[], kerf: Exact): PlannedBoard[] {
-  const pieces = all.flatMap(sawnOf);
-  const boards = [...new Map(pieces.map((piece) => [piece.board.name, piece.board])).values()];
-  return boards
-    .flatMap((board) =>
-      planOneKind(
-        board,
-        pieces.filter((piece) => piece.board.name === board.name),
-        kerf,
-      ),
-    )
+/** Whole boards for all pieces at the least money, in the order of the pieces' boards, numbered from 1. */
+export const planBoards = (pieces: readonly Piece[], kerf: Exact): PlannedBoard[] =>
+  boardsAsTheyLie(planBoardsCheapest(pieces, kerf), kerf);
+
+export const proofOf = (plans: readonly CuttingPlan[]): PlanProof => ({
+  cost: plans.reduce((sum, { plan }) => sum.add(plan.cost), zero),
+  lowerBound: plans.reduce((sum, { plan }) => sum.add(plan.lowerBound), zero),
+  proven: plans.every(({ plan }) => plan.proven),
+});
+
+export const boardsAsTheyLie = (plans: readonly CuttingPlan[], kerf: Exact): PlannedBoard[] =>
+  plans
+    .flatMap((each) => each.plan.boards.map((cuts) => boardAsItLies(each, cuts, kerf)))
     .map((planned, i) => ({ number: i + 1, ...planned }));
-}
 
-/** What is sawn from boards for a piece: the piece itself, or every board that it is glued up of, under the piece's mark. */
-type Sawn = Pick<Piece, "mark" | "board" | "length" | "width" | "thickness" | "planed" | "count">;
-const sawnOf = (piece: Piece): Sawn[] =>
-  piece.blanks?.map((blank) => ({ ...blank, mark: piece.mark, count: blank.count * piece.count })) ?? [piece];
+type Lying = { readonly placed: PlacedPiece; readonly sawn: SawnPiece };
 
-type Unnumbered = Omit<PlannedBoard, "number">;
-
-function planOneKind(board: Board, pieces: readonly Sawn[], kerf: Exact): Unnumbered[] {
-  const longest = pieces.reduce<Length>((sofar, piece) => most(sofar, piece.length), zero);
-  const plans = board.lengths
-    .filter((stock) => compareLengths(longest, stock.usable) <= 0)
-    .map((stock) => planWithLength(board, pieces, stock, kerf));
-  const [best] = plans.sort(
-    (a, b) => priceOf(a).compare(priceOf(b)) || a.length - b.length || lengthOf(a) - lengthOf(b),
-  );
-  if (!best) throw new Error(`no board of ${board.name} is long enough for ${inches(longest)} in`);
-  return best;
-}
-
-const priceOf = (boards: readonly Unnumbered[]): Exact => boards.reduce((sum, b) => sum.add(b.stock.price), zero);
-const lengthOf = (boards: readonly Unnumbered[]): number =>
-  boards.reduce((sum, b) => sum + b.stock.length.valueOf(), 0);
-
-function planWithLength(board: Board, pieces: readonly Sawn[], stock: BoardLength, kerf: Exact): Unnumbered[] {
-  const strips = stripKinds(pieces).flatMap((kind): Strip[] =>
-    packFirstFit(wantedOf(kind.pieces), stock.usable, kerf).map(({ holds }) => ({
-      size: kind.width,
-      ...(kind.planedTo === undefined ? {} : { planedTo: kind.planedTo }),
-      pieces: holds,
-    })),
-  );
-  return packFirstFit(strips, board.width, kerf).map((filled) => {
-    const shortest = cheapestThatHolds(board, filled, kerf);
-    return {
-      board,
-      stock: shortest,
-      strips: filled.holds.map((strip) => ({
-        ...strip,
-        ripped: compareLengths(strip.size, board.width) < 0,
-        leftLength: afterCut(minus(shortest.usable, lengthTaken(strip.pieces, kerf)), kerf),
-      })),
-      leftWidth: afterCut(filled.left, kerf),
-      endLoss: minus(shortest.length, shortest.usable),
-    };
+function boardAsItLies(
+  { board, sawn }: CuttingPlan,
+  { id, order, pieces }: PlannedCuts,
+  kerf: Exact,
+): Omit<PlannedBoard, "number"> {
+  const stock = board.lengths.find(({ length }) => length.toFraction() === id);
+  if (!stock) throw new Error(`no ${board.name} is ${id} long`);
+  const lying = pieces.map((placed): Lying => {
+    const found = sawn.find(({ mark }) => mark === placed.mark);
+    if (!found) throw new Error(`no piece has the mark ${placed.mark}`);
+    return { placed, sawn: found };
   });
+  const nested = pieces.every(({ across }) => across === 0) && lying.some(isMitred);
+  // One row of pieces: ripped once while the board is long, whatever the plan calls it.
+  const row = pieces.every(({ across }) => across === 0);
+  const first = row ? "rip" : order;
+  const groups = row ? [lying] : groupBy(lying, (one) => (first === "rip" ? one.placed.across : blankAt(one)));
+  const [room, other] = first === "rip" ? [board.width, stock.usable] : [stock.usable, board.width];
+  const strips: PlannedStrip[] = [];
+  let from: Length = zero;
+  for (const { size, group } of groups
+    .map((group) => ({ group, size: sizeOf(group, first === "rip" ? "width" : "length") }))
+    .sort((a, b) => compareLengths(a.size, b.size))) {
+    const laid = nested ? nestedPieces(group) : piecesInTurn(group, first, from, kerf);
+    const end = laid.reduce<Length>((sofar, piece) => most(sofar, endOf(piece, first)), zero);
+    strips.push({
+      ...{ size, from, pieces: laid },
+      parted: first === "crosscut" || compareLengths(size, room) < 0,
+      left: afterCut(minus(other, end), kerf),
+    });
+    from = plus(plus(from, size), kerf);
+  }
+  return {
+    ...{ board, stock, order: first, strips },
+    left: afterCut(minus(room, minus(from, kerf)), kerf),
+    endLoss: minus(stock.length, stock.usable),
+  };
 }
+
+const isMitred = ({ sawn }: Lying): boolean => !isBevelled(sawn) && sawn.mitres.some((mitre) => mitre !== 0);
 
 /** What is left behind the last of n, parted from it by an nth cut; 0 where nothing more than the cut is there. */
 const afterCut = (left: Length, kerf: Exact): Length => most(minus(left, kerf), zero);
 
-const wantedOf = (pieces: readonly Sawn[]): PlannedPiece[] =>
-  pieces.flatMap((piece) => Array.from({ length: piece.count }, () => ({ mark: piece.mark, size: piece.length })));
+const sizeOf = (group: readonly Lying[], of: "length" | "width"): Length =>
+  group.reduce<Length>((sofar, { sawn }) => most(sofar, sawn[of]), zero);
 
-/** Pieces that can come out of one strip: of the same width and the same planed thickness. */
-function stripKinds(pieces: readonly Sawn[]): { width: Length; planedTo?: Length; pieces: Sawn[] }[] {
-  const kinds: { width: Length; planedTo?: Length; pieces: Sawn[] }[] = [];
-  for (const piece of pieces) {
-    const planedTo = piece.planed ? piece.thickness : undefined;
-    const same = kinds.find(
-      (kind) =>
-        compareLengths(kind.width, piece.width) === 0 &&
-        (planedTo === undefined || kind.planedTo === undefined
-          ? kind.planedTo === planedTo
-          : compareLengths(kind.planedTo, planedTo) === 0),
-    );
-    if (same) same.pieces.push(piece);
-    else kinds.push({ width: piece.width, ...(planedTo === undefined ? {} : { planedTo }), pieces: [piece] });
-  }
-  return kinds;
+const endOf = ({ at, across, length, width }: PlannedPiece, order: PlannedBoard["order"]): Length =>
+  order === "rip" ? plus(at, length) : plus(across, width);
+
+/** Square blanks one after the other, the shortest (or narrowest) first, so that what stays in the hand is as long as can be. */
+function piecesInTurn(
+  group: readonly Lying[],
+  order: PlannedBoard["order"],
+  from: Length,
+  kerf: Exact,
+): PlannedPiece[] {
+  const along = order === "rip" ? "length" : "width";
+  let at: Length = zero;
+  return [...group]
+    .sort((a, b) => compareLengths(a.sawn[along], b.sawn[along]) || (a.sawn.mark < b.sawn.mark ? -1 : 1))
+    .map((lying) => {
+      const [start, across] = order === "rip" ? [at, from] : [from, at];
+      at = plus(plus(at, lying.sawn[along]), kerf);
+      return pieceAt(lying, start, across);
+    });
 }
 
-function cheapestThatHolds(board: Board, filled: Filled<Strip>, kerf: Exact): BoardLength {
-  const need = filled.holds.reduce<Length>((sofar, strip) => most(sofar, lengthTaken(strip.pieces, kerf)), zero);
-  const [cheapest] = board.lengths
-    .filter((stock) => compareLengths(need, stock.usable) <= 0)
-    .sort((a, b) => a.price.compare(b.price) || a.length.compare(b.length));
-  if (!cheapest) throw new Error(`no board of ${board.name} holds ${inches(need)} in`);
-  return cheapest;
+/** Mitred pieces that nest keep the order and the places that they were planned in. */
+const nestedPieces = (group: readonly Lying[]): PlannedPiece[] =>
+  [...group]
+    .map((lying) => pieceAt(lying, blankAt(lying), zero))
+    .sort((a, b) => compareLengths(plus(a.at, a.at), plus(b.at, b.at)));
+
+/** Where the square blank begins: the lower edge begins further in where the upper one is the longer. */
+function blankAt(lying: Lying): number {
+  const [left] = isMitred(lying) ? mitresAsItLies(lying) : [0];
+  return lying.placed.at - Math.max(0, Math.tan((left * Math.PI) / 180)) * inches(lying.sawn.width);
+}
+
+/** Half a turn changes the ends about and mirrors each; turning over mirrors both where they are. */
+function mitresAsItLies({ placed: { turned, flipped }, sawn: { mitres } }: Lying): readonly [number, number] {
+  const [left, right] = turned ? [mitres[1], mitres[0]] : mitres;
+  return turned !== flipped ? [-left || 0, -right || 0] : [left, right];
+}
+
+const pieceAt = (lying: Lying, at: Length, across: Length): PlannedPiece => {
+  const { says, length, width, planedTo, bevels } = lying.sawn;
+  const { turned, flipped } = lying.placed;
+  return {
+    ...{ mark: says, length, width, at, across, turned, flipped },
+    ...(planedTo === undefined ? {} : { planedTo }),
+    mitres: mitresAsItLies(lying),
+    bevels: turned ? [bevels[1], bevels[0]] : bevels,
+  };
+};
+
+/** Things whose numbers are the same to a millionth. */
+function groupBy<T>(things: readonly T[], numberOf: (thing: T) => number): T[][] {
+  const groups = new Map<string, T[]>();
+  for (const thing of things) {
+    const key = numberOf(thing).toFixed(6);
+    groups.set(key, [...(groups.get(key) ?? []), thing]);
+  }
+  return [...groups.values()];
 }

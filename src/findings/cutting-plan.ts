@@ -1,70 +1,130 @@
-// Worked-out pieces -> for each kind of board the cutting problem that buys it, and its plan.
+// Worked-out pieces -> for each kind of board the cutting problem that buys it, and its plan, added up again.
+import { checkPlan } from "../cutting/check-plan.ts";
 import type { CutPiece, CutPlan, CutProblem } from "../cutting/cut-problem.ts";
 import { planCuts } from "../cutting/plan-cuts.ts";
 import type { Piece } from "../item/item.ts";
 import { type Exact, exact, inches, isExact, type Length } from "../units/length.ts";
 import type { Board } from "../yard/yard.ts";
 
-export type CuttingPlan = { readonly board: Board; readonly problem: CutProblem; readonly plan: CutPlan };
+/** What is sawn from boards under one mark of a problem: a piece, or each sort of board that a piece is glued up of. */
+export type SawnPiece = {
+  /** In the problem: "A", or "A 1", "A 2" for the boards of a piece that is glued up. */
+  readonly mark: string;
+  /** On the sheet: the piece's own where all that is sawn for it is alike. */
+  readonly says: string;
+  readonly board: Board;
+  readonly count: number;
+  readonly length: Length;
+  readonly width: Length;
+  /** Where it is planed: how thick it is then. */
+  readonly planedTo?: Length;
+  /** Degrees off square left and right, positive where the upper edge is the longer one at that end; 0 where the blade leans too. */
+  readonly mitres: readonly [number, number];
+  /** Of both ends, without their hand: the blade's lean. */
+  readonly bevels: readonly [number, number];
+};
+
+export type CuttingPlan = {
+  readonly board: Board;
+  readonly sawn: readonly SawnPiece[];
+  readonly problem: CutProblem;
+  readonly plan: CutPlan;
+};
 
 /** A length that came through an angle is sawn to the next 1/10000 in. */
-const sawn = (length: Length): Exact =>
+const sawnLength = (length: Length): Exact =>
   isExact(length) ? length : exact(Math.ceil(inches(length) * 1e4 - 1e-6), 10_000);
 
-/** What is sawn from boards: a piece, or each blank of a piece that is glued up, called "A 1", "A 2" after its piece. */
-type Sawn = Omit<CutPiece, "showFace"> & { readonly board: Board };
-
-function sawnOf({ mark, count, board, length, width, ends, blanks }: Piece): Sawn[] {
+function sawnOf(piece: Piece): SawnPiece[] {
+  const { mark, count, board, length, width, thickness, planed, ends, blanks } = piece;
   if (blanks) {
     return blanks.map((blank, i) => ({
       mark: `${mark} ${i + 1}`,
-      count: count * blank.count,
+      says: blanks.length === 1 ? mark : `${mark} ${i + 1}`,
       board: blank.board,
-      length: sawn(blank.length),
-      width: sawn(blank.width),
-      ends: [0, 0],
+      count: count * blank.count,
+      length: blank.length,
+      width: blank.width,
+      ...(blank.planed ? { planedTo: blank.thickness } : {}),
+      mitres: [0, 0],
+      bevels: [0, 0],
     }));
   }
-  // A slanted blade nests nothing: a bevelled piece takes its square blank. Equal signs of an item's ends are parallel cuts; a
-  // problem's are positive where the upper edge is longer.
-  const square = ends.some(({ bevel }) => bevel !== 0);
-  const mitres = square ? ([0, 0] as const) : ([-ends[0].mitre || 0, ends[1].mitre] as const);
-  return [{ mark, count, board, length: sawn(length), width: sawn(width), ends: mitres }];
+  return [
+    {
+      ...{ mark, says: mark, board, count, length, width },
+      ...(planed ? { planedTo: thickness } : {}),
+      // Equal signs of an item's ends are parallel cuts; a problem's are positive where the upper edge is longer.
+      mitres: [-ends[0].mitre || 0, ends[1].mitre],
+      bevels: [Math.abs(ends[0].bevel), Math.abs(ends[1].bevel)],
+    },
+  ];
 }
 
-/** One problem for each kind of board, in the order of the pieces. */
-export function cutProblems(
-  pieces: readonly Piece[],
-  kerf: Exact,
-): { readonly board: Board; readonly problem: CutProblem }[] {
+/** A slanted blade nests nothing: a bevelled piece takes its square blank. */
+export const isBevelled = ({ bevels }: SawnPiece): boolean => bevels.some((bevel) => bevel !== 0);
+
+const cutPiece = (sawn: SawnPiece): CutPiece => ({
+  mark: sawn.mark,
+  count: sawn.count,
+  length: sawnLength(sawn.length),
+  width: sawnLength(sawn.width),
+  ends: isBevelled(sawn) ? [0, 0] : sawn.mitres,
+  showFace: sawn.board.showSides === 1,
+});
+
+/** One problem for each kind of board, in the order of the pieces. A board's id is its length as bought, in inches. */
+export function cutProblems(pieces: readonly Piece[], kerf: Exact): readonly Omit<CuttingPlan, "plan">[] {
   const all = pieces.flatMap(sawnOf);
   const boards = [...new Map(all.map(({ board }) => [board.name, board])).values()];
-  return boards.map((board) => ({
-    board,
-    problem: {
-      name: board.name,
-      kerf,
-      trim: exact(0),
-      boards: board.lengths.map(({ length, usable, price }) => ({
-        id: length.toFraction(),
-        length: usable,
-        width: board.width,
-        cost: price,
-      })),
-      pieces: all
-        .filter((each) => each.board.name === board.name)
-        .map(({ board: from, ...each }) => ({ ...each, showFace: from.showSides === 1 })),
-      order: "either",
-      effort: 1,
-    },
-  }));
+  return boards.map((board) => {
+    const sawn = all.filter((each) => each.board.name === board.name);
+    return {
+      board,
+      sawn,
+      problem: {
+        name: board.name,
+        kerf,
+        trim: exact(0),
+        boards: board.lengths.map(({ length, usable, price }) => ({
+          id: length.toFraction(),
+          length: usable,
+          width: board.width,
+          cost: price,
+        })),
+        pieces: sawn.map(cutPiece),
+        order: "either",
+        effort: 1,
+      },
+    };
+  });
 }
 
-/** Errors: pieces that no board holds, which the item stage refuses, are our bug. */
+/** Errors: pieces that no board holds, which the item stage refuses, are our bug; so is a plan that doesn't add up. */
 export function planBoardsCheapest(pieces: readonly Piece[], kerf: Exact): CuttingPlan[] {
-  return cutProblems(pieces, kerf).map(({ board, problem }) => {
-    const plan = planCuts(problem);
+  return cutProblems(pieces, kerf).map((asked) => {
+    const { board, problem } = asked;
+    const plan = plannedBefore(problem);
     if (plan === undefined) throw new Error(`no boards of ${board.name} hold the pieces`);
-    return { board, problem, plan };
+    return { ...asked, plan };
   });
+}
+
+const known = new Map<string, CutPlan | undefined>();
+
+/** Plans kept at most: what a shop's recipes ask for many times over, in several batches. */
+const mostKnown = 2000;
+
+/** The plan of a problem, solved and added up once for as long as it is remembered; the oldest is let go first. */
+function plannedBefore(problem: CutProblem): CutPlan | undefined {
+  const key = JSON.stringify(problem, (_, value) =>
+    typeof value === "object" && value !== null && "toFraction" in value ? (value as Exact).toFraction() : value,
+  );
+  if (known.has(key)) return known.get(key);
+  const plan = planCuts(problem);
+  const faults = plan ? checkPlan(problem, plan) : [];
+  if (faults.length > 0) throw new Error(`a cutting plan does not add up: ${faults.join("; ")}`);
+  if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
+  known.set(key, plan);
+  return plan;
 }

@@ -2,11 +2,12 @@
 import { openAreas } from "../item/finish.ts";
 import type { Item, Piece, WorkedCut } from "../item/item.ts";
 import { squareFeet } from "../units/area.ts";
-import { compareLengths, type Exact, exact, inches, type Length, minus, zero } from "../units/length.ts";
+import { compareLengths, type Exact, exact, inches, type Length, zero } from "../units/length.ts";
 import type { Rate, ShopMinutes, Timed, Work } from "../yard/shop-rates.ts";
 import { works } from "../yard/shop-rates.ts";
-import type { PlannedBoard } from "./board-plan.ts";
-import { lengthTaken } from "./pack-strips.ts";
+import type { PlannedBoard, PlannedStrip } from "./board-plan.ts";
+import { sawCutsOf } from "./saw-cuts.ts";
+import { type SawRun, sawRunsOf } from "./saw-runs.ts";
 
 /** How a rate came about: what the shop says, or the times that were taken: how many times, and the least and most minutes for one. */
 export type Taken = { readonly n: number; readonly least: Exact; readonly most: Exact };
@@ -40,7 +41,7 @@ type Amount = { readonly count: Exact; readonly setUps: number };
 /** How many are made for one that is sold. */
 export const madeForOne = (item: Item): number => item.soldAs?.count ?? 1;
 
-/** `plan` cuts all the pieces of the batch. A saw or a bit is set up once for the whole batch, as is the brush for every coat. */
+/** `plan` cuts all the pieces of the batch: a saw is set up as often as its runs say, a bit once, as is the brush for every coat. */
 export function hoursOf(
   item: Item,
   units: number,
@@ -49,8 +50,9 @@ export function hoursOf(
   minutes: ShopMinutes,
 ): Hours {
   const made = units * madeForOne(item);
+  const runs = sawRunsOf(plan.flatMap((board) => sawCutsOf(board, kerf)));
   const lines = works.flatMap((work): WorkLine[] => {
-    const { count, setUps } = amountOf[work](item, made, plan, kerf);
+    const { count, setUps } = amountOf[work](item, made, plan, runs);
     if (count.equals(0)) return [];
     const { rate, taken } = rateOf(minutes, work);
     return [
@@ -86,23 +88,15 @@ export function rateOf(minutes: ShopMinutes, work: Work): { readonly rate: Rate;
 
 const perOne = (time: Timed): Exact => time.minutes.div(time.done);
 
-type Counting = (item: Item, made: number, plan: readonly PlannedBoard[], kerf: Exact) => Amount;
+type Counting = (item: Item, made: number, plan: readonly PlannedBoard[], runs: readonly SawRun[]) => Amount;
 
 const amountOf: Readonly<Record<Work, Counting>> = {
-  rip: (_, __, plan, kerf) => ({
-    count: total(plan, (board) => ripsIn(board, kerf)),
-    setUps: distinct(plan.flatMap(({ strips }) => strips.filter((strip) => strip.ripped).map(({ size }) => key(size)))),
-  }),
+  rip: (_, __, ___, runs) => sawn(runs, "rip"),
   plane: (_, __, plan) => {
-    const planed = plan.flatMap(({ strips }) =>
-      strips.flatMap(({ planedTo }) => (planedTo === undefined ? [] : [planedTo])),
-    );
+    const planed = plan.flatMap(({ order, strips }) => strips.flatMap((strip) => planedIn(order, strip)));
     return { count: exact(planed.length), setUps: distinct(planed.map(key)) };
   },
-  crosscut: (item, _, plan, kerf) => ({
-    count: total(plan, (board) => crosscutsIn(board, kerf)),
-    setUps: distinct(item.pieces.flatMap(sawSettings)),
-  }),
+  crosscut: (_, __, ___, runs) => sawn(runs, "crosscut"),
   hole: (item, made) => cutsOf(item, made, (cut) => (cut.kind === "hole" ? [String(cut.across)] : [])),
   shape: (item, made) => cutsOf(item, made, shapesOf),
   outline: (item, made) => {
@@ -144,28 +138,24 @@ export const gluedJoins = (item: Item): number =>
 
 const boardsIn = (piece: Piece): number => piece.blanks?.reduce((sum, { count }) => sum + count, 0) ?? 1;
 
-/** One cut for each strip that is narrower than its board, but none behind a last one that ends at the board's edge. */
-function ripsIn({ strips, board }: PlannedBoard, kerf: Exact): number {
-  const ripped = strips.filter((strip) => strip.ripped).length;
-  return ripped > 0 && endsAt(lengthTaken(strips, kerf), board.width) ? ripped - 1 : ripped;
+/** A cut that only makes an end fresh has no stop to be set. */
+function sawn(runs: readonly SawRun[], saw: SawRun["saw"]): Amount {
+  const own = runs.filter((run) => run.saw === saw);
+  return {
+    count: total(own, ({ cuts }) => cuts.length),
+    setUps: own.filter(({ size }) => size !== undefined).length,
+  };
 }
 
-/** The end is trimmed once for the board; then one cut for each piece, but none behind a last one that ends where the board does. */
-const crosscutsIn = ({ strips, stock, endLoss }: PlannedBoard, kerf: Exact): number =>
-  (compareLengths(endLoss, zero) > 0 ? 1 : 0) +
-  strips.reduce(
-    (sum, { pieces }) => sum + pieces.length - (endsAt(lengthTaken(pieces, kerf), stock.usable) ? 1 : 0),
-    0,
-  );
-
-const endsAt = (taken: Length, room: Length): boolean => compareLengths(minus(room, taken), zero) === 0;
-
-/** What the crosscut saw is set to for a piece: the stop, and the angles of its ends without their hand. */
-function sawSettings(piece: Piece): string[] {
-  if (piece.blanks) return piece.blanks.map(({ length }) => `${key(length)} square`);
-  const angles = piece.ends.map(({ mitre, bevel }) => `${Math.abs(mitre).toFixed(3)}/${Math.abs(bevel).toFixed(3)}`);
-  return [`${key(piece.length)} ${angles.sort().join(" ")}`];
+/** A strip whose pieces all end as thick is planed while it is long; else each piece alone. */
+function planedIn(order: PlannedBoard["order"], { pieces }: PlannedStrip): Length[] {
+  const [first] = pieces;
+  const alike = pieces.every(({ planedTo }) => planedTo !== undefined && sameThickness(planedTo, first?.planedTo));
+  if (order === "rip" && alike && first?.planedTo !== undefined) return [first.planedTo];
+  return pieces.flatMap(({ planedTo }) => (planedTo === undefined ? [] : [planedTo]));
 }
+
+const sameThickness = (a: Length, b: Length | undefined): boolean => b !== undefined && compareLengths(a, b) === 0;
 
 /** Notches, laps, openings, slopes and rounded corners, by what is set up for them; arrises are eased while sanding. */
 function shapesOf(cut: WorkedCut): string[] {

@@ -3,7 +3,8 @@ import { type RopeBought, ropeToBuy } from "../item/cord/rope-to-buy.ts";
 import type { Item } from "../item/item.ts";
 import { type Exact, exact, zero } from "../units/length.ts";
 import type { Board, BoardLength, Fastener, Finish, Fitting } from "../yard/yard.ts";
-import { type PlannedBoard, planBoards } from "./board-plan.ts";
+import { boardsAsTheyLie, type PlannedBoard, type PlanProof, proofOf } from "./board-plan.ts";
+import { planBoardsCheapest } from "./cutting-plan.ts";
 
 export type YardList = {
   /** Boards to buy, like ones together; and which pieces come out of which board. */
@@ -14,6 +15,7 @@ export type YardList = {
     readonly cost: Exact;
   }[];
   readonly plan: readonly PlannedBoard[];
+  readonly proof: PlanProof;
   /** Packs are whole; `count` is what the item takes. */
   readonly fasteners: readonly {
     readonly fastener: Fastener;
@@ -42,7 +44,8 @@ export type YardList = {
 
 /** What this variant of the item takes, bought for one of it. */
 export function yardList(item: Item, kerf: Exact): YardList {
-  const plan = planBoards(item.pieces, kerf);
+  const plans = planBoardsCheapest(item.pieces, kerf);
+  const plan = boardsAsTheyLie(plans, kerf);
   const boards = groupBoards(plan);
   const fasteners = countFasteners(item);
   const finishes = countTins(item);
@@ -59,6 +62,7 @@ export function yardList(item: Item, kerf: Exact): YardList {
   return {
     boards,
     plan,
+    proof: proofOf(plans),
     fasteners,
     finishes,
     fittings,

@@ -8,7 +8,9 @@ import { drawPanel } from "../drawing/panel-drawing.ts";
 import { differentPanels } from "../drawing/panel-space.ts";
 import { drawPiece } from "../drawing/piece-drawing.ts";
 import { binderSheet, phoneSheet, storeSheet } from "../drawing/sheet.ts";
+import { hasPicture } from "../drawing/step-extras.ts";
 import { drawStep } from "../drawing/step-picture.ts";
+import { sawCutsOf } from "../findings/saw-cuts.ts";
 import { yardList } from "../findings/yard-list.ts";
 import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -41,11 +43,13 @@ function drawingsOf([item, ...others]: readonly [Item, ...Item[]], shop: Shop): 
     ...item.pieces.map((piece) => drawPiece(item, piece, shop.division, sheet)),
   ]);
   const steps = item.sections.flatMap((section) =>
-    section.steps.filter((step) => step.shown.length + step.there.length > 0).map((step) => drawStep(item, step)),
+    section.steps.filter((step) => hasPicture(item, step)).map((step) => drawStep(item, step)),
   );
   return [
     ...flat,
-    ...yardList(item, shop.kerf).plan.map((board) => drawBoard(item.slug, board, shop.kerf, bare)),
+    ...yardList(item, shop.kerf).plan.flatMap((board) =>
+      [binderSheet, phoneSheet].map((sheet) => drawBoard(item.slug, board, sawCutsOf(board, shop.kerf), bare, sheet)),
+    ),
     ...steps,
     ...[storeSheet, phoneSheet].map((sheet) => drawMeasuredView(item, shop.division, sheet)),
     ...[item, ...others].map((variant) => drawCoatedView(variant)),

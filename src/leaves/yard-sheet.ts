@@ -1,4 +1,5 @@
 // Yard lists of all variants -> what to buy and what it costs, as tables.
+import type { PlanProof } from "../findings/board-plan.ts";
 import type { YardList } from "../findings/yard-list.ts";
 import type { Item } from "../item/item.ts";
 import type { Length } from "../units/length.ts";
@@ -64,11 +65,17 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
       rows: variants.map(({ item, list: { cost } }) => [item.variant.name, formatDollars(cost)]),
     },
     notes: [
-      "Simple packing, longest pieces first: every board here is cut as the plan shows; it may not be the fewest boards.",
+      proofWords(list.proof),
       `Prices are the shop's own, seen on ${datesOf(variants)}; ask again before you buy.`,
     ],
   };
 }
+
+/** Whether the boards are known to be the cheapest, or how far they may be from it. */
+export const proofWords = ({ cost, lowerBound, proven }: PlanProof): string =>
+  proven
+    ? "The boards are the cheapest that give all the pieces: no other choice of boards and cuts costs less."
+    : `The boards are the cheapest that were found: no others cost less than ${formatDollars(lowerBound)}, so at most ${formatDollars(cost.sub(lowerBound))} could still be saved.`;
 
 function tableOf<K extends string>(key: K, table: Table): { [P in K]?: Table } {
   return table.rows.length === 0 ? {} : ({ [key]: table } as { [P in K]?: Table });

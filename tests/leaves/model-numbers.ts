@@ -17,10 +17,10 @@ export function modelLengths(item: Item, list: YardList, shop: Shop): Length[] {
     ...item.pieces.flatMap(({ length, width, thickness }) => [length, width, thickness]),
     ...item.gaps.map(({ gap }) => gap),
     ...item.panels.flatMap(({ width, height }) => [width, height, Math.hypot(inches(width), inches(height))]),
-    ...list.plan.flatMap(({ stock, leftWidth, strips }) => [
+    ...list.plan.flatMap(({ stock, left, strips }) => [
       stock.length,
-      leftWidth,
-      ...strips.flatMap(({ size, leftLength }) => [size, leftLength]),
+      left,
+      ...strips.flatMap((strip) => [strip.size, strip.left]),
     ]),
     ...figuresOf(item.intro),
     ...steps.flatMap(({ text, checks, cautions }) => figuresOf([text, ...checks, ...cautions])),

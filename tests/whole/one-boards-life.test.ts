@@ -3,8 +3,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { drawBoard } from "../../src/drawing/board-layout.ts";
+import { binderSheet } from "../../src/drawing/sheet.ts";
 import { formatSvg } from "../../src/drawing/svg.ts";
 import { planBoards } from "../../src/findings/board-plan.ts";
+import { sawCutsOf } from "../../src/findings/saw-cuts.ts";
 import { placeMembers } from "../../src/item/places/place-members.ts";
 import { workJson } from "../../src/item/work-json.ts";
 import { workOut } from "../../src/item/work-out.ts";
@@ -93,20 +95,20 @@ describe("one board's life, as DEVELOPERS.md tells it", () => {
     const [board, ...more] = planBoards(item.pieces, kerf);
     const [strip, ...others] = board?.strips ?? [];
     expect([more, others]).toEqual([[], []]);
-    expect(strip && inches(strip.leftLength)).toBe(41.25);
-    const cut = strip?.pieces.map(({ mark, size }) => `${mark} ${said(size)}`).join(", ");
+    expect(strip && inches(strip.left)).toBe(41.25);
+    const cut = strip?.pieces.map((piece) => `${piece.mark} ${said(piece.length)}`).join(", ");
     expect(board && strip && rowOf("finding")).toBe(
       board &&
         strip &&
-        `one ${board.board.name} of ${said(board.stock.length)}: strip ${said(strip.size)}, ${cut}; ${said(strip.leftLength)} left`,
+        `one ${board.board.name} of ${said(board.stock.length)}: strip ${said(strip.size)}, ${cut}; ${said(strip.left)} left`,
     );
   });
 
   it("is drawn on that board with its mark and its length", () => {
     const [board] = planBoards(item.pieces, kerf);
     if (!board) throw new Error("no board is planned");
-    const drawing = drawBoard(item.slug, board, kerf, said);
-    const words = drawing.marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : []));
+    const drawing = drawBoard(item.slug, board, sawCutsOf(board, kerf), said, binderSheet);
+    const words = drawing.marks.flatMap((mark) => (mark.kind === "text" && mark.strong ? [mark.text] : []));
     expect(formatSvg(drawing)).toContain("A  17");
     expect(rowOf("drawing")).toBe(
       `\`${drawing.id}\` says ${words.map((word) => word.replace(/ +/g, " ")).join(" and ")}`,

@@ -11,11 +11,16 @@ export function cutSheet({ item, bought: [{ list }], shop, edition }: SheetSourc
   return sheetOf("cutting", "Cutting", "Cut", [
     ...cautionsOf(cautionsFor(cuttingOperations(item))),
     ...words(
-      `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board; what is crossed out is trimmed off or left over.`,
+      `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board, in the order of the small numbers; what is crossed out is trimmed off, what is grey is left over.`,
     ),
     ...cutting.boards.flatMap(boardBlocks),
   ]);
 }
 
-const boardBlocks = ({ name, stock, picture, first, strips }: CutBoard): SheetBlock[] =>
-  together([heading(`${name}: ${stock}`), figure(picture, "board"), ...words(first), ...listOf(strips, "tick")]);
+const boardBlocks = ({ name, stock, picture, first, order, strips }: CutBoard): SheetBlock[] =>
+  together([
+    heading(`${name}: ${stock}`),
+    figure(picture, "board"),
+    ...words(`${first ? `${first} ` : ""}${order}`),
+    ...listOf(strips, "tick"),
+  ]);
