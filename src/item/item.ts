@@ -4,6 +4,7 @@ import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
 import type { Evidence } from "../recipe/evidence.ts";
 import type { BatchRecord, Comparable, HazardClass, TextWay, User } from "../recipe/recipe.ts";
+import type { Revision } from "../recipe/revisions.ts";
 import type { Exact, Length } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
 import type { Board, Fastener, Finish, Fitting, Rope } from "../yard/yard.ts";
@@ -346,6 +347,9 @@ export type Item = {
   readonly classes: readonly HazardClass[];
   /** The day it came into the store; public. */
   readonly listed?: string;
+  /** Whether a plan pack of it is sold; and what changed when, oldest first: for paper alone. */
+  readonly hasPlan: boolean;
+  readonly revisions: readonly Revision[];
   /** What lets it be sold to those it is for; private. */
   readonly evidence?: Evidence;
   readonly line?: string;

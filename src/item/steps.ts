@@ -69,6 +69,10 @@ export function workSections(
     };
   });
   problems.push(...checkAllNamed(recipe, measured.placing.members, log, made));
+  const stepped = recipe.sections.some((section) => section.steps.length > 0);
+  for (const { name, at } of stepped ? measured.item.cords : []) {
+    if (!threaded.has(name)) problems.push(problem("cord-in-no-step", at, { name }));
+  }
   return { sections, problems };
 }
 

@@ -144,6 +144,8 @@ export function workFinished(
     slug: recipe.slug,
     file: recipe.file,
     classes: recipe.classes,
+    hasPlan: recipe.hasPlan,
+    revisions: recipe.revisions,
     evidence: recipe.evidence,
     ...(recipe.listed === undefined ? {} : { listed: recipe.listed }),
     ...(recipe.line === undefined ? {} : { line: recipe.line }),

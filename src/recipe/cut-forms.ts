@@ -52,6 +52,7 @@ const channel = (kind: "dado" | "groove") => (head: Head, parts: CutParts) => ({
   deep: sure(parts.deep),
   into: sure(parts.into),
   spots: parts.spots,
+  stops: parts.stops,
 });
 
 export const cutForms: readonly CutForm[] = [
@@ -102,36 +103,37 @@ export const cutForms: readonly CutForm[] = [
   },
   {
     kind: "rabbet",
-    form: "rabbet A x B, in SIDE, along SIDE",
+    form: "rabbet A x B, in SIDE, along SIDE[, stopped L from SIDE]",
     means: "The arris between these two sides is cut away: A wide from the second, B deep into the first.",
     example: "rabbet 3/4 x 3/8, in back, along left",
-    takes: ["into", "along"],
+    takes: ["into", "along", "stops"],
     needs: ["into", "along"],
     read: sizes(2, 2),
-    make: (head, { into, along }) => ({
+    make: (head, { into, along, stops }) => ({
       kind: "rabbet",
       wide: at(head, 0),
       deep: at(head, 1),
       into: sure(into),
       along: sure(along),
+      stops,
     }),
   },
   {
     kind: "dado",
-    form: "dado W wide, D deep, in SIDE, SPOT",
+    form: "dado W wide, D deep, in SIDE, SPOT[, stopped L from SIDE]",
     means: "A channel this wide right across the grain.",
     example: "dado 3/4 wide, 3/8 deep, in front, 6 from top",
-    takes: ["spots", "deep", "into"],
+    takes: ["spots", "deep", "into", "stops"],
     needs: ["spots", "deep", "into"],
     read: sizes(1, 1, "wide"),
     make: channel("dado"),
   },
   {
     kind: "groove",
-    form: "groove W wide, D deep, in SIDE, SPOT",
+    form: "groove W wide, D deep, in SIDE, SPOT[, stopped L from SIDE]",
     means: "A channel this wide along the grain from end to end.",
     example: "groove 1/4 wide, 3/8 deep, in back, 1/2 from bottom",
-    takes: ["spots", "deep", "into"],
+    takes: ["spots", "deep", "into", "stops"],
     needs: ["spots", "deep", "into"],
     read: sizes(1, 1, "wide"),
     make: channel("groove"),

@@ -2,14 +2,15 @@
 import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
 import type { Side } from "../units/side.ts";
-import { readSpot } from "./cut-spots.ts";
+import { readBoth, readSpot } from "./cut-spots.ts";
 import { readSide } from "./read-side.ts";
-import type { HoleGrid, Sink, Spot, Sum } from "./recipe.ts";
+import type { HoleGrid, Sink, Spot, Stop, Sum } from "./recipe.ts";
 import { type Form, type Gathered, refuse, Scan } from "./scan.ts";
 import { readSum } from "./sum.ts";
 
 export type CutParts = {
   spots: Spot[];
+  stops: Stop[];
   into?: Side;
   along?: Side;
   deep?: Sum;
@@ -20,9 +21,9 @@ export type CutParts = {
 export type PartName = keyof CutParts;
 
 type Part = {
-  readonly name: Exclude<PartName, "spots">;
+  readonly name: Exclude<PartName, "spots" | "stops">;
   readonly fits: RegExp;
-  readonly read: (scan: Scan) => Omit<CutParts, "spots">;
+  readonly read: (scan: Scan) => Omit<CutParts, "spots" | "stops">;
 };
 
 /** At most this many holes a side of a grid. */
@@ -92,6 +93,17 @@ function readGrid(scan: Scan): HoleGrid {
   return { along, across, pitch, ...(scan.skip("x") ? { pitchAcross: readSum(scan) } : {}) };
 }
 
+/** `2 from left`, `1/2 from both ends`, behind the word `stopped`. */
+function readStop(text: Written, form: Form, into: Gathered): Stop {
+  const scan = new Scan(text, form, into);
+  scan.must("stopped");
+  const distance = readSum(scan);
+  scan.must("from");
+  const from = readBoth(scan) ?? readSide(scan);
+  scan.end();
+  return { at: text.at, text: text.text, distance, from };
+}
+
 function readCount(scan: Scan): number {
   const count = Number(scan.peek());
   if (!Number.isInteger(count) || count < 1 || count > mostInGrid) {
@@ -109,18 +121,20 @@ export function readCutParts(
   cut: Written,
   into: Gathered,
 ): CutParts {
-  const found: CutParts = { spots: [] };
+  const found: CutParts = { spots: [], stops: [] };
   const seen = new Map<PartName, Written>();
   for (const text of written) {
     if (text.text === "") refuse(problem("empty-clause", text.at, { whole: cut.text }));
     const part = parts.find((p) => p.fits.test(text.text));
-    const name = part?.name ?? "spots";
+    const stopped = /^stopped\s/.test(text.text);
+    const name = part?.name ?? (stopped ? "stops" : "spots");
     const first = seen.get(name);
     const facts = { found: text.text, cut: cut.text, form: form.form };
     if (!takes.includes(name)) refuse(problem("cut-part-idle", text.at, facts));
     if (part && first) refuse(problem("clause-twice", text.at, { found: text.text, first: first.text }, first.at));
     seen.set(name, text);
-    if (!part) found.spots.push(readSpot(text, into));
+    if (!part && stopped) found.stops.push(readStop(text, form, into));
+    else if (!part) found.spots.push(readSpot(text, into));
     else {
       const scan = new Scan(text, form, into);
       Object.assign(found, part.read(scan));

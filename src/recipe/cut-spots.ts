@@ -19,6 +19,11 @@ export const spotForms: readonly Form[] = [
     example: "centred",
   },
 ];
+export const stopForm: Form = {
+  form: "stopped L from SIDE|both ends|both edges",
+  means: "A groove, dado or rabbet ends that far short of the side it would run out of, its end cut square.",
+  example: "stopped 2 from left",
+};
 const [fromForm, atForm, centredForm] = spotForms as readonly [Form, Form, Form];
 
 export function readSpot(part: Written, into: Gathered): Spot {
@@ -48,5 +53,6 @@ export function readSpot(part: Written, into: Gathered): Spot {
   return { kind: "in from", at, distance, from };
 }
 
-const readBoth = (scan: Scan): "both ends" | "both edges" | undefined =>
+/** `both ends` or `both edges`, if that comes next. */
+export const readBoth = (scan: Scan): "both ends" | "both edges" | undefined =>
   scan.skip("both", "ends") ? "both ends" : scan.skip("both", "edges") ? "both edges" : undefined;

@@ -47,10 +47,11 @@ function formOf(head: Written): CutForm {
 }
 
 const has = (parts: CutParts, name: PartName): boolean =>
-  name === "spots" ? parts.spots.length > 0 : parts[name] !== undefined;
+  name === "spots" || name === "stops" ? parts[name].length > 0 : parts[name] !== undefined;
 
 const wanted: Readonly<Record<PartName, string>> = {
   spots: 'where it is, as in "2 from left" or "centred"',
+  stops: 'where it ends, as in "stopped 2 from left"',
   into: 'the side it is cut into, as in "in back"',
   along: 'the edge or end it runs along, as in "along top"',
   deep: 'how deep it is, as in "3/8 deep"',

@@ -19,6 +19,10 @@ export const frontMatterSchema = z.strictObject({
   /** Since when it is in the store. */
   listed: publicText.optional(),
   purpose: publicText.optional(),
+  /** What changed on which day: for paper alone, for it may name what is sold in a plan. */
+  revisions: lines.optional(),
+  /** Whether a plan pack of it is sold. */
+  plan: text.optional(),
   notes: text.optional(),
   overall: publicText,
   sizes: lines.optional(),

@@ -30,14 +30,15 @@ export function checkFormat(
   return [problem("old-format", format.at, { found, known, steps: path.map(({ says }) => says) })];
 }
 
-export function readDraft(draft: Written | undefined, problems: Problem[]): boolean {
-  if (!draft || draft.text === "no") return false;
-  if (draft.text !== "yes") {
-    const near = /^(true|y|on)$/i.test(draft.text) ? "yes" : /^(false|n|off)$/i.test(draft.text) ? "no" : undefined;
-    const facts = { found: draft.text, nearest: near ?? nearest(draft.text, ["yes", "no"]) };
-    problems.push(problem("yes-or-no", draft.at, facts));
+/** Of `draft:` and `plan:`; not there is no. */
+export function readYes(written: Written | undefined, problems: Problem[]): boolean {
+  if (!written || written.text === "no") return false;
+  if (written.text !== "yes") {
+    const { text, at } = written;
+    const near = /^(true|y|on)$/i.test(text) ? "yes" : /^(false|n|off)$/i.test(text) ? "no" : undefined;
+    problems.push(problem("yes-or-no", at, { found: text, nearest: near ?? nearest(text, ["yes", "no"]) }));
   }
-  return draft.text === "yes";
+  return written.text === "yes";
 }
 
 /** Since when it is in the store. */

@@ -23,7 +23,7 @@ import { figureInstead } from "./figure-instead.ts";
 import { readScheme } from "./finish.ts";
 import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
-import { checkFormat, checkTitle, readClasses, readDraft, readListed } from "./head.ts";
+import { checkFormat, checkTitle, readClasses, readListed, readYes } from "./head.ts";
 import { checkHiddenCharacters, withoutHidden } from "./hidden-characters.ts";
 import { readJoins } from "./joins.ts";
 import { readText } from "./lettering.ts";
@@ -35,6 +35,7 @@ import { readPiece } from "./pieces.ts";
 import { checkPrices, readPrices } from "./price.ts";
 import type { PanelKind, Recipe } from "./recipe.ts";
 import { checkRecord, readRecord } from "./record.ts";
+import { readRevisions } from "./revisions.ts";
 import { type Gathered, gathered } from "./scan.ts";
 import { readSize } from "./sizes.ts";
 
@@ -99,7 +100,9 @@ function readHead(tree: TreeMap, into: Gathered) {
     title: title?.text ?? "",
     slug: slug(title?.text ?? ""),
     format: knownFormat,
-    draft: readDraft(textUnder(tree, "draft"), into.problems),
+    draft: readYes(textUnder(tree, "draft"), into.problems),
+    hasPlan: readYes(textUnder(tree, "plan"), into.problems),
+    revisions: readRevisions(tree, into),
     classes,
     madeFor: readUsers(textUnder(tree, "for"), classes, into),
     ...readListed(textUnder(tree, "listed"), into.problems),

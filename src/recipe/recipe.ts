@@ -5,6 +5,7 @@ import type { Exact } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
 import type { Evidence } from "./evidence.ts";
 import type { Recordable } from "./record.ts";
+import type { Revision } from "./revisions.ts";
 
 /**
  * Points at things by the path of their names: `rails`, `face rails`, `front-face rails 2 to 5`, `odd rails`.
@@ -262,16 +263,24 @@ export type Cut = {
       readonly into: Side;
       readonly spots: readonly Spot[];
     }
-  /** A channel right across the grain, or right along it. */
+  /** A channel right across the grain, or right along it, as far as its stops let it. */
   | {
       readonly kind: "dado" | "groove";
       readonly wide: Sum;
       readonly deep: Sum;
       readonly into: Side;
       readonly spots: readonly Spot[];
+      readonly stops: readonly Stop[];
     }
   /** The arris between two sides cut away: `wide` from `along`, `deep` into `into`. */
-  | { readonly kind: "rabbet"; readonly wide: Sum; readonly deep: Sum; readonly into: Side; readonly along: Side }
+  | {
+      readonly kind: "rabbet";
+      readonly wide: Sum;
+      readonly deep: Sum;
+      readonly into: Side;
+      readonly along: Side;
+      readonly stops: readonly Stop[];
+    }
   /** A rectangle let into a side; a slot has round ends and goes through where it isn't said how deep. */
   | {
       readonly kind: "recess" | "slot";
@@ -304,6 +313,13 @@ export type HoleGrid = {
   readonly pitchAcross?: Sum;
 };
 export type Sink = { readonly kind: "countersink" | "counterbore"; readonly across: Sum; readonly deep?: Sum };
+/** A channel or a rabbet ends this far short of a side that it would run out of. */
+export type Stop = {
+  readonly at: Place;
+  readonly text: string;
+  readonly distance: Sum;
+  readonly from: Side | "both ends" | "both edges";
+};
 export type Spot = {
   readonly at: Place;
 } /** Centre of a hole, near side of a notch or lap, this far from a side; `both ends` and `both edges` make two. */ & (
@@ -501,6 +517,9 @@ export type Recipe = {
   readonly classes: readonly HazardClass[];
   /** The day it came into the store, as in 2026-10-03; public. */
   readonly listed?: string;
+  /** Whether a plan pack of it is sold; and its revisions, oldest first. */
+  readonly hasPlan: boolean;
+  readonly revisions: readonly Revision[];
   /** The line of goods it belongs to, and the shop's own notes, if any. */
   readonly line?: string;
   readonly notes?: string;

@@ -20,6 +20,8 @@ export const recipeWords: Readonly<Record<string, string>> = {
   listed: "The day it came into the store, like 2026-10-03; the feed is made of it. Public.",
   purpose: "What it is for, in a sentence. Public.",
   notes: "Notes for the shop.",
+  revisions: "What changed when, like 2026-10-05: first written; the last one's day stands on every sheet. On paper only.",
+  plan: "yes sells a plan pack of it; it then stands on the packs shelf.",
   for: "Who or what it is for: adults, children, animals, plants, goods. Public.",
   "sold as": "How many are sold as one: pair, or set of 4. Public.",
   price: "What you ask: 85.00 for all variants, or a line for each; without it the worked-out price is shown. Public.",

@@ -27,7 +27,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   if (problems.length > 0) return { problems: inReadingOrder(problems) };
   const { placed: f, problems: found } = checkShape(tree, shopSchema, "of the shop");
   if (!f) return { problems: inReadingOrder(found) };
-  problems.push(...checkPublicWords([f.tagline, f.ordering, f["care-note"]]));
+  problems.push(...checkPublicWords([f.tagline, f.ordering, f["care-note"], f.plans?.licence]));
   const division = readDivision(f.division, problems);
   const kerf = parseYardLength("kerf", f.kerf, problems);
   const wage = parsePrice(f.wage, problems);
@@ -52,6 +52,9 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       wage,
       notes: f.notes.text,
       ...(address === undefined ? {} : { address }),
+      ...(f.plans
+        ? { plans: { licence: f.plans.licence.text, ask: f.plans.ask.text, latest: f.plans.latest.text } }
+        : {}),
       ...(listing ? { listing } : {}),
       ...(minutes ? { minutes } : {}),
       ...(selling ? { selling } : {}),

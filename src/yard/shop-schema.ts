@@ -63,6 +63,14 @@ export const shopSchema = z.strictObject({
   address: text("where the store is published, like https://shop.example/").meta(shown).optional(),
   ordering: text("lead time, pickup and returns").meta(shown),
   "care-note": text("care that holds for everything sold").meta(shown),
+  plans: z
+    .strictObject({
+      licence: text("what a buyer of a plan may do with it").meta(shown),
+      ask: text("where a builder's questions go").meta(shown),
+      latest: text("where the latest revision of a plan is told").meta(shown),
+    })
+    .meta(shown)
+    .optional(),
   division: text("what lengths are printed to: 1/8, 1/16, 1/32 or mm"),
   kerf: text("the width of the saw's cut, like 1/8"),
   wage: text("dollars an hour, like 24.00"),

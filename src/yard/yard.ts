@@ -150,6 +150,8 @@ export type Shop = {
   /** Private. */
   readonly wage: Exact;
   readonly notes: string;
+  /** What goes with a plan that is sold; without it none is. Public. */
+  readonly plans?: { readonly licence: string; readonly ask: string; readonly latest: string };
   readonly listing?: ListingLimits;
   /** Without minutes there are no hours; without selling, no prices. */
   readonly minutes?: ShopMinutes;

@@ -57,6 +57,7 @@ const words: Readonly<Record<string, string>> = {
   "yard.ropes.*.priced": "2035-11-28",
   "yard.glues.*": "gluquord",
   "recipe.notes": "Wobbegongs like this one.",
+  "recipe.revisions.*": "Slats moved by a snibble",
   "recipe.sizes.*": "zedsize",
   "recipe.pieces.*": "kwikstrip",
   "recipe.panels.*": "ozpanel",
@@ -123,6 +124,7 @@ const unmarked: Readonly<Record<string, string>> = {
   "yard.boards.*.lengths": "made of the names below it",
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
+  "recipe.plan": "a choice of two",
   "recipe.outlines.*": "figures of the trade",
   "recipe.outlines.*.edge": "figures of the trade",
   "recipe.panels.*.size": "made of the names above",
@@ -155,6 +157,9 @@ listed: 2026-10-08
 for: children
 purpose: Holds what hangs.
 notes: ${words["recipe.notes"]}
+revisions:
+  2026-10-08: ${words["recipe.revisions.*"]}
+plan: yes
 overall: 20 x fit x 12
 sizes:
   zedsize: 1

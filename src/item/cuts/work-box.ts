@@ -7,6 +7,7 @@ import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { ownSideOf } from "../sides.ts";
 import { type Room, type SpottedCut, spotsOf } from "./spots.ts";
+import { stopsOf } from "./stops.ts";
 import { checked, everyPick, othersThan, refused, sizesOf, vectorOf, type Worked } from "./worked.ts";
 
 type BoxCut = Exclude<Cut, { kind: "hole" | "rounded corners" | "eased arrises" | "slope" }>;
@@ -89,9 +90,13 @@ function takeOut({ cut, rooms, axis, range, radius }: Sized, member: PlacedMembe
   const spotted = spotsOf(cut, member, placing, rooms);
   if (!("get" in spotted)) return refused(...spotted);
   const whole = ownSize(member);
+  const run = othersThan(axis).find((own) => !rooms.some((room) => room.axis === own));
+  const stopped = run && "stops" in cut ? stopsOf(cut, run, member, placing) : undefined;
+  if (stopped && "problems" in stopped) return stopped;
   const cuts = everyPick(rooms.map((room) => spotted.get(room.axis) ?? [])).map((starts): WorkedCut => {
     const along = (own: OwnAxis): Range => {
       if (own === axis) return range;
+      if (stopped && own === run) return stopped;
       const i = rooms.findIndex((room) => room.axis === own);
       const start = starts[i];
       return start === undefined ? [0, ownEntry(whole, own)] : [start, start + (rooms[i]?.extent ?? 0)];
@@ -124,9 +129,14 @@ function workRabbet(
   const whole = ownSize(member);
   const full = ownEntry(whole, into.own);
   if (deep >= full) return refused(problem("cut-too-deep", cut.at, { ...facts, deep, full }));
+  const run = othersThan(into.own).find((own) => own !== along.own);
+  if (!run) throw new Error(`${member.id} has no way for a rabbet to run`);
+  const stopped = stopsOf(cut, run, member, placing);
+  if ("problems" in stopped) return stopped;
   const range = (own: OwnAxis): Range => {
+    if (own === run) return stopped;
     const room = ownEntry(whole, own);
-    const size = own === into.own ? deep : own === along.own ? wide : room;
+    const size = own === into.own ? deep : wide;
     const far = own === into.own ? into.far : along.far;
     return far && size < room ? [room - size, room] : [0, size];
   };

@@ -9,7 +9,7 @@ import { cutLength } from "./cut-length.ts";
 
 export type Worked = { readonly cuts: readonly WorkedCut[] } | { readonly problems: readonly Problem[] };
 
-export const refused = (...problems: readonly Problem[]): Worked => ({ problems });
+export const refused = (...problems: readonly Problem[]): { readonly problems: readonly Problem[] } => ({ problems });
 
 /** The sizes of a cut in inches, each above 0; or the problem with the first that isn't. */
 export function sizesOf(cut: Cut, sums: readonly Sum[], placing: Placing): readonly number[] | Problem {

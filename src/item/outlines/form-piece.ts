@@ -49,6 +49,7 @@ export function formPiece(kind: PieceKind, sawn: Sawn, outlines: readonly Outlin
     wood: {
       least: kind.leastWood ? inches(sizeOf(kind.leastWood)) : inches(thickness) / 2,
       at: kind.leastWood?.at ?? at,
+      said: kind.leastWood !== undefined,
     },
     turn: {
       least: kind.leastTurn ? inches(sizeOf(kind.leastTurn)) : bladeTurn,

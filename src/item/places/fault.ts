@@ -1,12 +1,14 @@
 // A place that can't be worked out: a problem thrown to whoever asked for it, and kept for the maker.
 import type { Problem } from "../../problems/problem.ts";
 
-/** Carries one problem out of a computation; caught in this folder, never seen outside it. */
+/** Carries a problem out of a computation, with others met on the way; caught in this folder, never seen outside it. */
 export class Fault extends Error {
   readonly problem: Problem;
-  constructor(problem: Problem) {
+  readonly others: readonly Problem[];
+  constructor(problem: Problem, others: readonly Problem[] = []) {
     super(problem.says);
     this.problem = problem;
+    this.others = others;
   }
 }
 
@@ -25,6 +27,6 @@ export function orProblem<T>(problems: Problem[], compute: () => T): T | undefin
   const value = orFault(compute);
   if (!(value instanceof Fault)) return value;
   // One cause is met again by everything that depends on it.
-  if (!problems.includes(value.problem)) problems.push(value.problem);
+  for (const each of [value.problem, ...value.others]) if (!problems.includes(each)) problems.push(each);
   return undefined;
 }

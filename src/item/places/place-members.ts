@@ -97,7 +97,7 @@ export function placeMembers(recipe: Recipe, yard: Yard): { placing?: Placing; p
           .flatMap((target) => byId.get(memberId(places, target)) ?? []),
       ),
     work: (sum, within) =>
-      orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0, anywhere: true })),
+      orTold(() => places.value(sum, { space: spaceFor(within), axis: undefined, set: 0, anywhere: { origin } })),
     turned: (member) => kitOf.get(member.panel ?? member.assembly ?? ""),
   };
   return { placing, problems };

@@ -92,8 +92,16 @@ export class Places {
     return minus(this.far(this.item, axis), this.near(this.item, axis));
   }
 
-  /** A line across the space: where it cuts the axis. */
+  /** A line across the space: where it cuts the axis, from where the finished thing begins if that is known. */
   #line(sum: Sum & { kind: "line" }, reading: Reading): Length {
+    const own = sum.side === "middle" ? reading.axis : axisOf[sum.side];
+    const line = this.#lineIn(sum, reading);
+    if (!reading.anywhere || own === undefined) return line;
+    const start = reading.space.kind === "item" ? reading.anywhere.origin[own] : this.near(reading.space, own);
+    return minus(line, start);
+  }
+
+  #lineIn(sum: Sum & { kind: "line" }, reading: Reading): Length {
     const own = sum.side === "middle" ? reading.axis : axisOf[sum.side];
     if (own === undefined) throw new Fault(problem("middle-of-what", sum.at, {}));
     if (reading.axis !== undefined && own !== reading.axis) {

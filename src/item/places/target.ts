@@ -1,4 +1,5 @@
 // What is spoken of: a member of a line, or a whole panel; and where a sum is read.
+import type { Length } from "../../units/length.ts";
 import type { Axis } from "../../units/side.ts";
 import type { Space, Thing } from "./thing.ts";
 
@@ -13,8 +14,8 @@ export type Reading = {
   readonly space: Space;
   readonly axis: Axis | undefined;
   readonly set: number;
-  /** In prose and claims names are read over the whole recipe. */
-  readonly anywhere?: boolean;
+  /** In prose and claims names are read over the whole recipe, and lines count from where the finished thing begins. */
+  readonly anywhere?: { readonly origin: Record<Axis, Length> };
 };
 
 export const axisWords: Readonly<Record<Axis, string>> = {
