@@ -27,19 +27,22 @@ function* nearPairs(sides: readonly Side[], reach: () => number): Generator<read
   }
 }
 
-/** The first place where two sides cross or touch that don't follow each other; loops by their numbers. */
-export function findCrossing(
-  loops: readonly (readonly Vec2[])[],
-): { readonly at: Vec2; readonly loops: readonly [number, number] } | undefined {
+export type Crossing = { readonly at: Vec2; readonly loops: readonly [number, number] };
+
+/** For each loop and each two loops the first place where sides cross or touch that don't follow each other; loops by number. */
+export function findCrossings(loops: readonly (readonly Vec2[])[]): Crossing[] {
+  const found = new Map<string, Crossing>();
   for (const [p, q] of nearPairs(sidesOf(loops), () => touching)) {
+    const pair = [Math.min(p.loop, q.loop), Math.max(p.loop, q.loop)] as const;
+    if (found.has(pair.join())) continue;
     if (isNext(p, q)) {
-      if (foldsBack(p, q)) return { at: q.a, loops: [p.loop, q.loop] };
+      if (foldsBack(p, q)) found.set(pair.join(), { at: q.a, loops: pair });
       continue;
     }
     const { gap, from } = nearest(p, q);
-    if (gap <= touching) return { at: from, loops: [Math.min(p.loop, q.loop), Math.max(p.loop, q.loop)] };
+    if (gap <= touching) found.set(pair.join(), { at: from, loops: pair });
   }
-  return undefined;
+  return [...found.values()];
 }
 
 /** Nearer than this two sides touch (inches). */
@@ -69,21 +72,54 @@ export type Web = { readonly width: number; readonly from: Vec2; readonly to: Ve
  * boundary at both ends, or ends in an inward corner. The first loop is the edge. Undefined where nothing faces anything.
  */
 export function thinnestWood(loops: readonly (readonly Vec2[])[]): Web | undefined {
-  const turned = loops.map((points) => (signedArea(points) < 0 ? [...points].reverse() : points));
+  const turned = ccw(loops);
   let least: Web | undefined;
   for (const [p, q] of nearPairs(sidesOf(turned), () => least?.width ?? Number.POSITIVE_INFINITY)) {
-    if (isNext(p, q)) continue;
-    const { gap, from, to } = nearest(p, q);
-    if (least && gap >= least.width) continue;
-    if (!facesOn(turned, p, from, to) || !facesOn(turned, q, to, from)) continue;
-    const inWood = [0.1, 0.5, 0.9].every((t) => {
-      const at: Vec2 = [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t];
-      return turned.every((points, k) => isInside(points, at) === (k === 0));
-    });
-    if (inWood) least = { width: gap, from, to };
+    const web = webOf(turned, p, q, least?.width ?? Number.POSITIVE_INFINITY);
+    if (web) least = web;
   }
   return least;
 }
+
+/** Every such line shorter than `under`, the shortest first, none within `under` of a shorter one. */
+export function thinWood(loops: readonly (readonly Vec2[])[], under: number): Web[] {
+  const turned = ccw(loops);
+  const webs = [...nearPairs(sidesOf(turned), () => under)].flatMap(([p, q]) => webOf(turned, p, q, under) ?? []);
+  return apart(
+    webs.sort((a, b) => a.width - b.width),
+    middleOf,
+    under,
+  );
+}
+
+export const middleOf = ({ from, to }: Web): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+
+/** The things in their order, without those within `reach` of one that was kept. */
+export function apart<T>(things: readonly T[], spot: (thing: T) => Vec2, reach: number): T[] {
+  const kept: T[] = [];
+  for (const thing of things) {
+    if (kept.every((other) => Math.hypot(...minus(spot(other), spot(thing))) >= reach)) kept.push(thing);
+  }
+  return kept;
+}
+
+/** Every loop counter-clockwise. */
+const ccw = (loops: readonly (readonly Vec2[])[]): (readonly Vec2[])[] =>
+  loops.map((points) => (signedArea(points) < 0 ? [...points].reverse() : points));
+
+function webOf(loops: readonly (readonly Vec2[])[], p: Side, q: Side, under: number): Web | undefined {
+  if (isNext(p, q)) return undefined;
+  const { gap, from, to } = nearest(p, q);
+  if (gap >= under || !facesOn(loops, p, from, to) || !facesOn(loops, q, to, from)) return undefined;
+  const inWood = [0.1, 0.5, 0.9].every((t) =>
+    isInWood(loops, [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t]),
+  );
+  return inWood ? { width: gap, from, to } : undefined;
+}
+
+/** Whether a point lies inside the first loop and outside the others. */
+export const isInWood = (loops: readonly (readonly Vec2[])[], at: Vec2): boolean =>
+  loops.every((points, k) => isInside(points, at) === (k === 0));
 
 /** Whether neither way along the boundary from `from` leads nearer to `to`. */
 function facesOn(loops: readonly (readonly Vec2[])[], side: Side, from: Vec2, to: Vec2): boolean {

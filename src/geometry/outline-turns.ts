@@ -1,5 +1,6 @@
-// A loop -> its tightest turn toward one hand: the least radius a blade must follow, and where.
+// A loop -> its tight turns toward one hand: where a blade would have to follow a smaller radius than it can.
 import { arcOf } from "./outline-arc.ts";
+import { apart } from "./outline-faults.ts";
 import { type Path, sidesOf } from "./outline-split.ts";
 import { signedArea } from "./profile.ts";
 import type { Loop, Vec2 } from "./shape.ts";
@@ -10,23 +11,24 @@ export type Turn = { readonly radius: number; readonly at: Vec2; readonly sharp:
 const samples = 64;
 
 /**
- * The tightest of the turns in which wood lies outside the bend: to the right going counter-clockwise round an edge, to the
- * left round a cut-out. With corners, a kink of more than half a degree is a turn of radius 0.
+ * Turns tighter than `least` in which wood lies outside the bend: to the right going counter-clockwise round an edge, to the
+ * left round a cut-out. With corners, a kink of more than half a degree is a turn of radius 0. The tightest comes first, and none
+ * lies within `least` of a tighter one.
  */
-export function tightestInsideTurn(
+export function tightInsideTurns(
   loop: Loop,
   isCutOut: boolean,
   chord: number,
   withCorners: boolean,
-): Turn | undefined {
-  if (loop.kind === "circle") return isCutOut ? { radius: loop.radius, at: loop.centre, sharp: false } : undefined;
+  least: number,
+): Turn[] {
+  if (loop.kind === "circle")
+    return isCutOut && loop.radius < least ? [{ radius: loop.radius, at: loop.centre, sharp: false }] : [];
   const ccw = signedArea(roughPoints(loop, chord)) > 0;
   const inward = isCutOut === ccw ? 1 : -1;
   const turns = [...bendsOf(loop, inward), ...(withCorners ? kinksOf(loop, inward) : [])];
-  return turns.reduce<Turn | undefined>(
-    (least, turn) => (least && least.radius <= turn.radius ? least : turn),
-    undefined,
-  );
+  const tight = turns.filter(({ radius }) => radius < least).sort((a, b) => a.radius - b.radius);
+  return apart(tight, ({ at }) => at, least);
 }
 
 /** The loop's points in the order it is written; a profile is already turned. */

@@ -12,9 +12,10 @@ import { demoYard } from "../cases/demo-yard.ts";
 const yard = demoYard();
 
 function worked(front: string): Item {
+  const cords = [...front.matchAll(/^ +(\S+): rope 1/gm)].map(([, name]) => ` **${name}**`).join();
   const read = readRecipe(
     "sign.md",
-    `---\ntitle: Sign\n${front.trim()}\n---\nA sign.\n\n## Thread it\n\n1. Thread the **planks**.\n`,
+    `---\ntitle: Sign\n${front.trim()}\n---\nA sign.\n\n## Thread it\n\n1. Thread the **planks** with${cords}.\n`,
   );
   const { item, problems } = read.recipe ? workOut(read.recipe, yard) : { item: undefined, problems: read.problems };
   if (!item || problems.length > 0 || read.problems.length > 0)

@@ -56,6 +56,33 @@ describe("channels and arrises", () => {
   });
 });
 
+describe("channels that stop", () => {
+  test("a groove stopped 2 from left and 3 from right runs 20 - 2 - 3 = 15", () => {
+    const { solid, cuts } = board(
+      "groove 1/4 wide, 1/2 deep, in top, centred, stopped 2 from left, stopped 3 from right",
+    );
+    expect(solid.volume).toBeCloseTo(whole - 15 * 0.25 * 0.5, 9);
+    expect(cuts).toMatchObject([{ min: [2, 1.625, 1], max: [17, 1.875, 1.5] }]);
+  });
+
+  test("stopped 2 from both ends it runs 16; a dado stopped 1 from front runs 3 1/2 - 1", () => {
+    expect(board("groove 1/4 wide, 1/2 deep, in top, centred, stopped 2 from both ends").solid.volume).toBeCloseTo(
+      whole - 16 * 0.25 * 0.5,
+      9,
+    );
+    expect(board("dado 3/4 wide, 3/8 deep, in top, 6 from left, stopped 1 from front").solid.volume).toBeCloseTo(
+      whole - 2.5 * 0.75 * 0.375,
+      9,
+    );
+  });
+
+  test("a rabbet along the back, stopped 4 from left, takes 16 x 3/8 x 1/2", () => {
+    const { solid, cuts } = board("rabbet 3/8 x 1/2, in top, along back, stopped 4 from left");
+    expect(solid.volume).toBeCloseTo(whole - 16 * 0.375 * 0.5, 9);
+    expect(cuts).toMatchObject([{ min: [4, 3.125, 1], max: [20, 3.5, 1.5] }]);
+  });
+});
+
 describe("holes in grids and with sunk heads", () => {
   test("8 x 3 every 1, centred: from (20 - 7) / 2 = 6 1/2 along and (3 1/2 - 2) / 2 = 3/4 across", () => {
     const { cuts } = board("hole 3/8, 8 x 3 every 1, centred");

@@ -14,7 +14,7 @@ import { comparableForm } from "../../src/recipe/comparables.ts";
 import { cordForms } from "../../src/recipe/cord.ts";
 import { ropeHoleForm } from "../../src/recipe/cord-hole.ts";
 import { cutForms } from "../../src/recipe/cut-forms.ts";
-import { spotForms } from "../../src/recipe/cut-spots.ts";
+import { spotForms, stopForm } from "../../src/recipe/cut-spots.ts";
 import { assemblySizeForm, overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
 import { coatForm } from "../../src/recipe/finish.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
@@ -146,7 +146,18 @@ describe("the guide as a whole", () => {
       ...strokeForms,
       ...clauseForms,
     ],
-    ...[joinForm, ...joinWayForms, ...cutForms, ...spotForms, coatForm, claimForm, makesForm, boldForm, figureForm],
+    ...[
+      joinForm,
+      ...joinWayForms,
+      ...cutForms,
+      ...spotForms,
+      stopForm,
+      coatForm,
+      claimForm,
+      makesForm,
+      boldForm,
+      figureForm,
+    ],
     ...[ropeHoleForm, ...cordForms, ...textForms],
     ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],
     ...[priceForm, recordForm, comparableForm],

@@ -131,14 +131,7 @@ function checkWood(outline: Outline, lines: readonly (readonly Vec2[])[], { wood
       ? [problem("wood-too-thin", outline.at, { ...facts, width: web.width, ...told(web, moreWebs) }, wood.at)]
       : []),
     ...(tip
-      ? [
-          problem(
-            "tip-too-thin",
-            outline.at,
-            { ...facts, degrees, long: tip.long, ...told(tip, moreTips) },
-            wood.at,
-          ),
-        ]
+      ? [problem("tip-too-thin", outline.at, { ...facts, degrees, long: tip.long, ...told(tip, moreTips) }, wood.at)]
       : []),
   ];
 }

@@ -114,4 +114,9 @@ export const cordSentences = {
     expected: `one text for all, or ${f.fields}`,
     mend: "Write one for each place, from the top down, with / between them.",
   }),
+  "cord-in-no-step": (f: { name: string }) => ({
+    says: `no step threads ${f.name}.`,
+    expected: `**${f.name}** in bold in the step of the finished thing that threads it`,
+    mend: "Name it in that step.",
+  }),
 } satisfies Record<string, (facts: never) => Sentence>;

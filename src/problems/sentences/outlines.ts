@@ -9,6 +9,20 @@ import { quoted } from "./words.ts";
 /** A place in an outline. */
 const spot = (x: number, y: number): string => `${said(x)}, ${said(y)}`;
 
+/** The worst place in an outline, those that are nearly as bad, and how many there are besides. */
+type Places = {
+  readonly x: number;
+  readonly y: number;
+  readonly more: readonly (readonly [number, number])[];
+  readonly others: number;
+};
+
+function spots({ x, y, more, others }: Places): string {
+  if (more.length === 0) return spot(x, y);
+  const rest = others > 0 ? ` and ${others} more` : "";
+  return `${spot(x, y)} (and at ${more.map((at) => spot(...at)).join(" and at ")}${rest})`;
+}
+
 export const outlineSentences = {
   "cut-part-idle": (f: { found: string; cut: string; form: string }) => ({
     says: `"${f.found}" says nothing about "${f.cut}".`,
@@ -20,6 +34,15 @@ export const outlineSentences = {
     says: `the ${f.into} and the ${f.along} of ${f.member} meet in no arris that "${f.cut}" could take away.`,
     expected: "two sides that meet",
     mend: "Name the face it is cut into, then the edge or end it runs along.",
+  }),
+  "stop-beside": (f: { cut: string; stop: string; member: string; along: boolean }) => ({
+    says: `"${f.cut}" runs ${f.along ? "along" : "across"} ${f.member}, so "${f.stop}" doesn't stop it.`,
+    expected: f.along ? "an end of the board" : "the sides that it runs out of",
+    mend: f.along ? "Name the end it stops short of." : "Name the edge or face it stops short of.",
+  }),
+  "stop-past": (f: { cut: string; stop: string; member: string; room: number }) => ({
+    says: `"${f.stop}" leaves nothing of "${f.cut}": ${f.member} has ${said(f.room)} there.`,
+    mend: "Stop it nearer to the side, or take it away.",
   }),
   "sink-side-missing": (f: { cut: string; member: string }) => ({
     says: `nothing says at which side of ${f.member} "${f.cut}" is widened.`,
@@ -215,22 +238,20 @@ export const outlineSentences = {
     says: `"${f.name}" lies inside "${f.other}", where the wood is already gone.`,
     mend: "Take one of the two away.",
   }),
-  "turn-too-tight": (f: {
-    outline: string;
-    name: string;
-    radius: number;
-    least: number;
-    x: number;
-    y: number;
-    said: boolean;
-  }) => ({
-    says: `the blade can't follow "${f.name}" at ${spot(f.x, f.y)}: ${f.radius === 0 ? "a sharp corner" : `a turn of ${said(f.radius)}`}, ${said(f.least)} is the least${f.said ? "" : " for a narrow blade (common practice, no source)"}.`,
+  "turn-too-tight": (f: Places & { name: string; radius: number; least: number; said: boolean }) => ({
+    says: `the blade can't follow "${f.name}" at ${spots(f)}: ${f.radius === 0 ? "a sharp corner" : `a turn of ${said(f.radius)}`}, ${said(f.least)} is the least${f.said ? "" : " for a narrow blade (common practice, no source)"}.`,
     found: said(f.radius),
     expected: `a radius of at least ${said(f.least)}`,
     mend: "Widen the turn, or say `turns at least …` for the blade you have.",
   }),
-  "wood-too-thin": (f: { outline: string; width: number; least: number; x: number; y: number }) => ({
-    says: `"${f.outline}" leaves only ${said(f.width)} of wood at ${spot(f.x, f.y)}; ${said(f.least)} is the least.`,
+  "tip-too-thin": (f: Places & { outline: string; long: number; least: number; degrees: number }) => ({
+    says: `"${f.outline}" tapers to a tip at ${spots(f)}: over the last ${said(f.long)} its wood is narrower than ${said(f.least)}.`,
+    found: "a tip that breaks off",
+    expected: `an end blunter than ${f.degrees} degrees (common practice, no source), or a rounded one`,
+    mend: "Round or blunt the tip, or say `wood at least …` if it may be weaker.",
+  }),
+  "wood-too-thin": (f: Places & { outline: string; width: number; least: number }) => ({
+    says: `"${f.outline}" leaves only ${said(f.width)} of wood at ${spots(f)}; ${said(f.least)} is the least.`,
     found: said(f.width),
     expected: `at least ${said(f.least)}`,
     mend: "Move the lines apart there, or say `wood at least …` if it may be weaker.",
