@@ -21,6 +21,9 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
         Private. <a href={`${root}${leaf.buildSheet.path}`}>{leaf.buildSheet.text}</a>
       </p>
       <p>Standard variant: {leaf.variant}.</p>
+      {leaf.warnings.map((warning) => (
+        <p class="barred">{warning}</p>
+      ))}
       <Facts of={leaf.facts} />
       <h2>Prices</h2>
       {leaf.prices ? (
@@ -29,6 +32,8 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
         <p>It is too heavy to be posted, the only way to sell.</p>
       )}
       {leaf.variants ? <DataTable of={leaf.variants} name="money" /> : null}
+      {leaf.byBatch ? <DataTable of={leaf.byBatch} name="money" /> : null}
+      {leaf.compared ? <DataTable of={leaf.compared} name="money" /> : null}
     </section>
     <section class="sheet priced" aria-labelledby="costs">
       <h2 id="costs">Costs</h2>
@@ -51,6 +56,7 @@ export const PriceSheetPage = ({ leaf, root }: { leaf: PriceSheet; root: string 
       <h2 id="work">Work</h2>
       <DataTable of={leaf.work} name="money" />
       <h2>How this is counted</h2>
+      {leaf.found ? <DataTable of={leaf.found} name="money" /> : null}
       {leaf.notes.map((note) => (
         <p class="note">{note}</p>
       ))}

@@ -72,7 +72,7 @@ const costJson = ({ costs, batchCosts }: Pricing) => ({
 
 const priceJson = ({ batchCosts, parcel, channels, alarm }: Pricing) => ({
   batch: batchCosts.units,
-  channels: channels.map(({ channel, cost, direct, floor, target, net, hourly, pays }) => ({
+  channels: channels.map(({ channel, cost, direct, floor, target, net, hourly, pays, even, asked }) => ({
     name: channel.name,
     tax: channel.tax,
     cost: formatMoney(cost),
@@ -82,6 +82,9 @@ const priceJson = ({ batchCosts, parcel, channels, alarm }: Pricing) => ({
     net: formatMoney(net),
     ...(hourly === undefined ? {} : { hourly: formatMoney(hourly) }),
     ...(pays === undefined ? {} : { pays }),
+    ...(even.setUp === undefined ? {} : { paysSetUp: even.setUp }),
+    ...(even.day === undefined ? {} : { paysDay: even.day }),
+    ...(asked ? { asked: formatMoney(asked.price), ...(asked.under ? { under: asked.under } : {}) } : {}),
   })),
   parcel: {
     sizes: parcel.sizes,

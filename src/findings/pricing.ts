@@ -5,6 +5,7 @@ import { batches, type Channel, type ChannelName, type Selling, type ShopMinutes
 import type { Shop } from "../yard/yard.ts";
 import { type Parcel, parcelOf } from "./billed-weight.ts";
 import { type PlannedBoard, planBoards } from "./board-plan.ts";
+import { type BreakEven, breakEven, setUpCost } from "./break-even.ts";
 import { type Costs, costsOf } from "./cost.ts";
 import { type Hours, hoursOf, madeForOne } from "./hours.ts";
 import { ownShares, withOwnShares } from "./own-minutes.ts";
@@ -33,6 +34,8 @@ export type ChannelPrice = {
   readonly hourly?: Exact;
   /** How many of the batch pay for what was laid out for it. */
   readonly pays?: number;
+  /** How many pay the setting up, and a day there. */
+  readonly even: BreakEven;
   /** At the price the maker asks there. */
   readonly asked?: AtPrice & {
     /** What it stays below. */
@@ -41,7 +44,7 @@ export type ChannelPrice = {
 };
 
 /** What one sale at a price brings: left after tax and fee, over the floor (below 0 where it falls short), an hour of work. */
-export type AtPrice = Pick<ChannelPrice, "net" | "spare" | "hourly" | "pays"> & { readonly price: Exact };
+export type AtPrice = Pick<ChannelPrice, "net" | "spare" | "hourly" | "pays" | "even"> & { readonly price: Exact };
 
 export type Pricing = {
   readonly item: Item;
@@ -53,6 +56,8 @@ export type Pricing = {
   readonly parcel: Parcel;
   /** None where it could only be posted and is too heavy; then there is no alarm either. */
   readonly channels: readonly ChannelPrice[];
+  /** The same for every batch; what the maker asks is not in it. */
+  readonly byBatch: readonly { readonly units: number; readonly channels: readonly ChannelPrice[] }[];
   readonly alarm: PriceAlarm;
 };
 
@@ -94,15 +99,19 @@ export function pricingOf(item: Item, shop: PricedShop, plans: Plans = plansOf(i
   const batchHours = ofBatch(hours, selling.batch);
   const batchCosts = ofBatch(costs, selling.batch);
   const parcel = parcelOf(item, selling);
-  const channels = withAsked(
-    item,
-    selling.channels.flatMap((channel) => channelPrice(channel, batchHours, batchCosts, parcel, shop)),
-    (price, of) => atPrice(price, of, batchHours, batchCosts, shop),
+  const byBatch = batches.map((units) => ({
+    units,
+    channels: selling.channels.flatMap((channel) =>
+      channelPrice(channel, ofBatch(hours, units), ofBatch(costs, units), parcel, shop),
+    ),
+  }));
+  const channels = withAsked(item, ofBatch(byBatch, selling.batch).channels, (price, of) =>
+    atPrice(price, of, batchHours, batchCosts, shop),
   );
   const [first, ...others] = channels.map((one) => standing(one).spare);
   const least = first && others.reduce((a, b) => (b.compare(a) < 0 ? b : a), first);
   return {
-    ...{ item, hours, costs, batchHours, batchCosts, parcel, channels },
+    ...{ item, hours, costs, batchHours, batchCosts, parcel, channels, byBatch },
     alarm: least ? alarmOf(batchCosts, least, selling.overhead) : { boards: [] },
   };
 }
@@ -149,9 +158,11 @@ function atPrice(price: Exact, { channel, cost, direct }: Paid, hours: Hours, co
   const labour = minutes.div(60).mul(shop.wage);
   const net = netOfShown(price, channel, salesTax);
   const hourly = hourlyReturn(net, cost.add(direct).sub(labour), minutes.div(60));
+  const spare = net.sub(cost).sub(direct);
+  const setUp = setUpCost(hours, shop.wage, shop.selling.overhead);
   const pays = soldToPay(costs.laidOut, net.sub(direct).sub(posted ? packing.material : zero));
   return {
-    ...{ price, net, spare: net.sub(cost).sub(direct) },
+    ...{ price, net, spare, even: breakEven(spare, setUp, hours.units, channel.day) },
     ...(hourly === undefined ? {} : { hourly }),
     ...(pays === undefined ? {} : { pays }),
   };

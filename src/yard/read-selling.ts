@@ -70,6 +70,7 @@ function readChannel(name: ChannelName, written: WrittenChannel, salesTax: Exact
     fee,
     fixed: parsePrice(written.fixed, problems) ?? none,
     sale: parsePrice(written.sale, problems) ?? none,
+    ...(written.day ? { day: parsePrice(written.day, problems) ?? none } : {}),
     tax: written.tax.text as Channel["tax"],
     step: parseOverNothing("step", written.step, problems),
   };

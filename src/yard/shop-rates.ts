@@ -43,6 +43,8 @@ export type Channel = {
   readonly fixed: Exact;
   /** Dollars that one sale costs there: its share of a pitch, a bag. */
   readonly sale: Exact;
+  /** Dollars that a day there costs, whatever is sold: the pitch, the way. */
+  readonly day?: Exact;
   /** Whether the price that is shown holds the sales tax. */
   readonly tax: "in" | "out";
   /** Prices are whole multiples of this, dollars over 0. */

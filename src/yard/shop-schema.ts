@@ -18,6 +18,7 @@ const channelSchema = z.strictObject({
   fee: text("the share of all the buyer pays that is kept as a fee, in %, like 2.9"),
   fixed: text("dollars of fee for each sale, like 0.30"),
   sale: text("dollars that one sale costs there, like 4.00"),
+  day: text("dollars that a day there costs, whatever is sold, like 35.00").optional(),
   tax: z.enum(["in", "out"]),
   step: text("dollars that prices go up by, like 1.00"),
 });

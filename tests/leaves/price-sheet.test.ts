@@ -5,15 +5,18 @@ import { type Pricing, pricingsOf } from "../../src/findings/pricing.ts";
 import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
 import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
 import type { Table } from "../../src/leaves/leaf.ts";
-import { formatMinutes, priceSheetLeaf } from "../../src/leaves/price-sheet.ts";
+import { priceSheetLeaf } from "../../src/leaves/price-sheet.ts";
+import { formatMinutes } from "../../src/leaves/work-table.ts";
 import { exact } from "../../src/units/length.ts";
-import { pricedShop, riserRecipe, shopText, workItem } from "../findings/riser.ts";
+import { pricedShop, riserRecipe, riserWith, shopText, workItem } from "../findings/riser.ts";
 
 const riser = workItem(riserRecipe);
 const plain = workItem(riserRecipe, undefined, "plain");
-const sheetOf = (text: string) => {
+const sheetOf = (text: string, lines = "") => {
   const shop = pricedShop(text);
-  return priceSheetLeaf(pricingsOf([riser, plain], shop) as [Pricing, ...Pricing[]], shop);
+  const variants =
+    lines === "" ? [riser, plain] : [workItem(riserWith(lines)), workItem(riserWith(lines), undefined, "plain")];
+  return priceSheetLeaf(pricingsOf(variants, shop) as [Pricing, ...Pricing[]], shop);
 };
 const sheet = sheetOf(shopText);
 const row = (table: Table | undefined, name: string) => table?.rows.find(([first]) => first === name);
@@ -80,6 +83,62 @@ describe("the price sheet of the riser", () => {
     const none = sheetOf(only);
     expect([none.prices, none.alarm]).toEqual([undefined, undefined]);
     expect(renderToString(PriceSheetPage({ leaf: none, root: "../" }))).toContain("too heavy to be posted");
+  });
+
+  it("says what the store shows: the posted target", () => {
+    expect(sheet.facts[0]).toEqual({ name: "In the store", value: "$94.00, the target, postage in it" });
+    expect(sheet.warnings).toEqual([]);
+  });
+
+  it("asked 70 posted is under the floor of 75 by 54.8658 + 13.70 - (70 x 0.93175 - 0.45) = 3.79 a sale", () => {
+    const asked = sheetOf(shopText, "price: 70, stall 80");
+    expect(asked.warnings).toEqual([
+      "Posted: you ask $70.00, the floor is $75.00. Each one sold costs you $3.79 of your wage or your money.",
+    ]);
+    expect(row(asked.prices, "You ask")).toEqual(["You ask", "the target", "$80.00", "$70.00, under the floor"]);
+    expect(row(asked.prices, "Break-even")?.at(-1)).toBe("1 of 1 sold");
+    expect(asked.alarm?.rows[0]?.at(-1)).toBe("already under it; it would have to cost $6.15");
+  });
+
+  it("finds the posted target line by line: 54.8658, 73.1544, 86.8544, 87.3044, over 0.93175 is 93.6994, up to 94", () => {
+    expect(sheet.found?.rows.map((cells) => cells.at(-1))).toEqual([
+      "$54.8658",
+      "$73.1544",
+      "$86.8544",
+      "$87.3044",
+      "0.93175: $93.6994",
+      "added to it",
+      "$1.00: $94.00",
+    ]);
+  });
+
+  it("has floor and target of every way at 1, 2, 5 and 10", () => {
+    expect(sheet.byBatch?.heads).toEqual(["Made at once", "1", "2", "5", "10"]);
+    expect(sheet.byBatch?.rows.map(([name, one]) => [name, one])).toEqual([
+      ["Local, floor", "$49.00"],
+      ["Local, target", "$65.00"],
+      ["Stall, floor", "$57.00"],
+      ["Stall, target", "$74.50"],
+      ["Posted, floor", "$75.00"],
+      ["Posted, target", "$94.00"],
+    ]);
+  });
+
+  it("prices seen elsewhere: the middle of 79 and 60 is 69.50, with the days they are old", () => {
+    const seen = sheetOf(shopText, "comparables:\n  fair: 79, 2026-05-09, 28 x 16 x 24\n  shop: 60, 2026-09-03");
+    expect(seen.compared?.caption).toBe("Seen elsewhere: the middle price is $69.50");
+    expect(seen.compared?.rows).toEqual([
+      ["fair", "$79.00", "28 x 16 x 24 in", "2026-05-09", "147"],
+      ["shop", "$60.00", "not noted", "2026-09-03", "30"],
+    ]);
+    expect(sheet.compared).toBeUndefined();
+  });
+
+  it("tells how its own batches went: screws 12 for 8 minutes is × 1.5 by one", () => {
+    const own = sheetOf(shopText, "record:\n  2026-10-12: 1 made, screw 12");
+    expect(own.work.heads.at(-1)).toBe("This recipe's batches");
+    expect(row(own.work, "fasteners driven")?.at(-1)).toBe("× 1.5 by one");
+    expect(row(own.work, "crosscuts")?.at(-1)).toBe("not noted");
   });
 
   it("its page sets every text, and hostile names stay text", () => {

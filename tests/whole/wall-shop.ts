@@ -25,6 +25,7 @@ const selling: Readonly<Record<string, string>> = {
     ways.flatMap((way, i) => [
       [`shop.selling.${way}.fixed`, odd(50 + 3 * i)],
       [`shop.selling.${way}.sale`, odd(51 + 3 * i)],
+      [`shop.selling.${way}.day`, odd(61 + i)],
     ]),
   ),
 };

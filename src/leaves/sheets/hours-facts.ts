@@ -1,7 +1,7 @@
 // Prices worked out -> the time that one takes, and where it goes. For the shop's own sheets only.
 import type { Hours } from "../../findings/hours.ts";
 import type { Fact } from "../leaf.ts";
-import { formatMinutes, workWords } from "../price-sheet.ts";
+import { formatMinutes, workWords } from "../work-table.ts";
 import type { SheetSource } from "./sheet-source.ts";
 
 /** So many kinds of work are named, those that take longest. */

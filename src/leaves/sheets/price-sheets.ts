@@ -13,14 +13,18 @@ export function priceSheets({ pricings, shop, item, readers }: SheetSource): rea
   const leaf = priceSheetLeaf(all, shop);
   return sheetOf("prices", "Prices", "Price", [
     ...words(`Of the standard variant: ${leaf.variant}.`),
+    ...leaf.warnings.flatMap((warning) => words(warning)),
     ...factsOf(leaf.facts),
     ...tableOf(leaf.prices),
     ...tableOf(leaf.variants),
+    ...tableOf(leaf.byBatch),
+    ...tableOf(leaf.compared),
     ...tableOf(leaf.alarm),
     ...tableOf(leaf.material),
     ...tableOf(leaf.batches),
     ...tableOf(leaf.work),
     ...(leaf.parcel.length === 0 ? [] : [heading("Parcel"), ...factsOf(leaf.parcel)]),
+    ...tableOf(leaf.found),
     ...leaf.notes.flatMap((note) => words(note, true)),
   ]);
 }
