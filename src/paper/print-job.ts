@@ -1,5 +1,5 @@
 // A set of sheets and a paper -> what the page setter needs: everything as data, every picture as a file. Pure.
-import type { CautionText, Markup, Picture, Table } from "../leaves/leaf.ts";
+import type { CautionText, Picture, Table } from "../leaves/leaf.ts";
 import type { FullSizePage, PaperSheet, SheetBlock, SheetSet, SheetStep } from "../leaves/sheet-set.ts";
 import { type MarkupPart, markupParts, markupRuns, type Run } from "./markup-runs.ts";
 import { fullSizeArea, fullSizeMargins, margins, type Paper, paperSizes, textHeight, textWidth } from "./paper.ts";

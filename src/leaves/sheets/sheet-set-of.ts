@@ -54,8 +54,7 @@ function setOf(source: SheetSource): SheetSet {
     slug: item.slug,
     title: item.title,
     variant: forms.length > 1 ? item.variant.formName : "",
-    revision: "",
-    date: "",
+    ...revisionOf(item),
     shopName: shop.name,
     foot: footOf(shop),
     sheets: named(
@@ -63,6 +62,14 @@ function setOf(source: SheetSource): SheetSet {
       kinds.flatMap((kind) => kind(source)),
     ),
   };
+}
+
+/** The last of its revisions by its number in the log and its day; a recipe that keeps no log has neither. */
+function revisionOf({ revisions }: SheetSource["item"]): Pick<SheetSet, "revision" | "date"> {
+  const last = revisions.at(-1);
+  return last === undefined
+    ? { revision: "", date: "" }
+    : { revision: `Revision ${revisions.length}`, date: last.day };
 }
 
 const footOf = ({ contact, address }: Shop): string =>
