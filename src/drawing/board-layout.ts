@@ -35,8 +35,8 @@ export function drawBoard(
   length: (inches: Length) => string,
   sheet: Sheet,
 ): Drawing {
-  const { board, stock, endLoss, strips } = planned;
-  const [long, wide, loss] = [inches(stock.length), inches(board.width), inches(endLoss)];
+  const { board, stock, width, endLoss, strips } = planned;
+  const [long, wide, loss] = [inches(stock.length), inches(width), inches(endLoss)];
   const phone = sheet.name === "phone";
   const way = phone ? standing : lying;
   const pieces = strips.flatMap((strip) => strip.pieces);
@@ -217,8 +217,8 @@ function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phon
     ...{ kind: "text", at: [u, v], text, size: small, anchor },
   });
   const middle = (v0 + v1) / 2 + baseline(small);
-  if (v1 - v0 >= bottom - top - 1e-6 || v1 - v0 > u1 - u0) {
-    const through = v1 - v0 >= bottom - top - 1e-6;
+  if (v1 - v0 > u1 - u0) {
+    const through = v1 - v0 >= (bottom - top) * (phone ? 0.95 : 1) - 1e-6;
     if (through && phone)
       return [set((u0 + u1) / 2, bottom + depth + clear + cap, "middle"), set((u0 + u1) / 2, top - clear, "middle")];
     const beside = line.reduce((a, b) => (b[1] > a[1] ? b : a));
@@ -226,7 +226,7 @@ function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phon
       ? [set(beside[0], bottom + depth + clear + cap, "middle"), set((u0 + u1) / 2, top - clear, "middle")]
       : [set(u0 - clear, middle, "end"), set(u1 + clear, middle, "start")];
   }
-  const through = u1 - u0 >= right - left - (phone ? 1e-6 : (right - left) / 20);
+  const through = u1 - u0 >= (right - left) * (phone ? 1 : 0.95) - 1e-6;
   if (through && !phone) return [set(right + clear, middle, "start")];
   if (through) return [set(left - depth - clear, middle, "end"), set(right + clear, middle, "start")];
   return phone

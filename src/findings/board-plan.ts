@@ -3,7 +3,15 @@ import type { PlacedPiece, PlannedCuts } from "../cutting/cut-problem.ts";
 import type { Piece } from "../item/item.ts";
 import { compareLengths, type Exact, inches, type Length, minus, most, plus, zero } from "../units/length.ts";
 import type { Board, BoardLength } from "../yard/yard.ts";
-import { type CuttingPlan, isBevelled, planBoardsCheapest, type SawnPiece } from "./cutting-plan.ts";
+import {
+  boardId,
+  type CuttingPlan,
+  isBevelled,
+  ownBoardId,
+  planBoardsCheapest,
+  type SawnPiece,
+  type Source,
+} from "./cutting-plan.ts";
 
 /** A piece on its board. Places are those of its square blank. */
 export type PlannedPiece = {
@@ -38,7 +46,11 @@ export type PlannedStrip = {
 export type PlannedBoard = {
   readonly number: number;
   readonly board: Board;
+  /** What is bought; of a board or offcut that lies in the shop its own length, at no price and without a day. */
   readonly stock: BoardLength;
+  readonly own: boolean;
+  /** The board's own, or that of an offcut. */
+  readonly width: Exact;
   /** Whether its first cuts run along it (strips) or across it (lengths). */
   readonly order: "rip" | "crosscut";
   readonly strips: readonly PlannedStrip[];
@@ -52,8 +64,8 @@ export type PlannedBoard = {
 export type PlanProof = { readonly cost: Exact; readonly lowerBound: Exact; readonly proven: boolean };
 
 /** Whole boards for all pieces at the least money, in the order of the pieces' boards, numbered from 1. */
-export const planBoards = (pieces: readonly Piece[], kerf: Exact): PlannedBoard[] =>
-  boardsAsTheyLie(planBoardsCheapest(pieces, kerf), kerf);
+export const planBoards = (pieces: readonly Piece[], kerf: Exact, source: Source = "bought"): PlannedBoard[] =>
+  boardsAsTheyLie(planBoardsCheapest(pieces, kerf, source), kerf);
 
 export const proofOf = (plans: readonly CuttingPlan[]): PlanProof => ({
   cost: plans.reduce((sum, { plan }) => sum.add(plan.cost), zero),
@@ -61,9 +73,14 @@ export const proofOf = (plans: readonly CuttingPlan[]): PlanProof => ({
   proven: plans.every(({ plan }) => plan.proven),
 });
 
+/** Of each kind what lies in the shop first, then long before short. */
 export const boardsAsTheyLie = (plans: readonly CuttingPlan[], kerf: Exact): PlannedBoard[] =>
   plans
-    .flatMap((each) => each.plan.boards.map((cuts) => boardAsItLies(each, cuts, kerf)))
+    .flatMap((each) =>
+      each.plan.boards
+        .map((cuts) => boardAsItLies(each, cuts, kerf))
+        .sort((a, b) => Number(b.own) - Number(a.own) || b.stock.length.compare(a.stock.length)),
+    )
     .map((planned, i) => ({ number: i + 1, ...planned }));
 
 type Lying = { readonly placed: PlacedPiece; readonly sawn: SawnPiece };
@@ -73,25 +90,28 @@ function boardAsItLies(
   { id, order, pieces }: PlannedCuts,
   kerf: Exact,
 ): Omit<PlannedBoard, "number"> {
-  const stock = board.lengths.find(({ length }) => length.toFraction() === id);
+  const bought = board.lengths.find(({ length }) => boardId(length) === id);
+  const own = board.own?.find((each) => ownBoardId(each) === id);
+  const stock = bought ?? (own && { length: own.length, usable: own.usable, price: zero, priced: "" });
   if (!stock) throw new Error(`no ${board.name} is ${id} long`);
+  const width = own?.width ?? board.width;
   const lying = pieces.map((placed): Lying => {
     const found = sawn.find(({ mark }) => mark === placed.mark);
     if (!found) throw new Error(`no piece has the mark ${placed.mark}`);
     return { placed, sawn: found };
   });
-  const nested = pieces.every(({ across }) => across === 0) && lying.some(isMitred);
   // One row of pieces: ripped once while the board is long, whatever the plan calls it.
   const row = pieces.every(({ across }) => across === 0);
   const first = row ? "rip" : order;
   const groups = row ? [lying] : groupBy(lying, (one) => (first === "rip" ? one.placed.across : blankAt(one)));
-  const [room, other] = first === "rip" ? [board.width, stock.usable] : [stock.usable, board.width];
+  const [room, other] = first === "rip" ? [width, stock.usable] : [stock.usable, width];
   const strips: PlannedStrip[] = [];
   let from: Length = zero;
   for (const { size, group } of groups
     .map((group) => ({ group, size: sizeOf(group, first === "rip" ? "width" : "length") }))
     .sort((a, b) => compareLengths(a.size, b.size))) {
-    const laid = nested ? nestedPieces(group) : piecesInTurn(group, first, from, kerf);
+    const nested = first === "rip" && group.some(isMitred);
+    const laid = nested ? nestedPieces(group, from) : piecesInTurn(group, first, from, kerf);
     const end = laid.reduce<Length>((sofar, piece) => most(sofar, endOf(piece, first)), zero);
     strips.push({
       ...{ size, from, pieces: laid },
@@ -101,7 +121,7 @@ function boardAsItLies(
     from = plus(plus(from, size), kerf);
   }
   return {
-    ...{ board, stock, order: first, strips },
+    ...{ board, stock, own: bought === undefined, width, order: first, strips },
     left: afterCut(minus(room, minus(from, kerf)), kerf),
     endLoss: minus(stock.length, stock.usable),
   };
@@ -137,9 +157,9 @@ function piecesInTurn(
 }
 
 /** Mitred pieces that nest keep the order and the places that they were planned in. */
-const nestedPieces = (group: readonly Lying[]): PlannedPiece[] =>
+const nestedPieces = (group: readonly Lying[], across: Length): PlannedPiece[] =>
   [...group]
-    .map((lying) => pieceAt(lying, blankAt(lying), zero))
+    .map((lying) => pieceAt(lying, blankAt(lying), across))
     .sort((a, b) => compareLengths(plus(a.at, a.at), plus(b.at, b.at)));
 
 /** Where the square blank begins: the lower edge begins further in where the upper one is the longer. */

@@ -1,10 +1,10 @@
 // Worked-out pieces -> for each kind of board the cutting problem that buys it, and its plan, added up again.
 import { checkPlan } from "../cutting/check-plan.ts";
-import type { CutPiece, CutPlan, CutProblem } from "../cutting/cut-problem.ts";
+import type { CutBoard, CutPiece, CutPlan, CutProblem } from "../cutting/cut-problem.ts";
 import { planCuts } from "../cutting/plan-cuts.ts";
 import type { Piece } from "../item/item.ts";
-import { type Exact, exact, inches, isExact, type Length } from "../units/length.ts";
-import type { Board } from "../yard/yard.ts";
+import { type Exact, exact, inches, isExact, type Length, zero } from "../units/length.ts";
+import type { Board, OwnBoard } from "../yard/yard.ts";
 
 /** What is sawn from boards under one mark of a problem: a piece, or each sort of board that a piece is glued up of. */
 export type SawnPiece = {
@@ -73,8 +73,32 @@ const cutPiece = (sawn: SawnPiece): CutPiece => ({
   showFace: sawn.board.showSides === 1,
 });
 
-/** One problem for each kind of board, in the order of the pieces. A board's id is its length as bought, in inches. */
-export function cutProblems(pieces: readonly Piece[], kerf: Exact): readonly Omit<CuttingPlan, "plan">[] {
+/**
+ * Where boards come from. What a thing costs holds for the next one too: it is planned of boards that are bought, as many as are
+ * wanted. What is fetched and sawn now counts on what lies in the shop, and on no more than the seller has.
+ */
+export type Source = "bought" | "in hand";
+
+/** The id of a board in a problem: its length as bought in inches, or that it is the shop's own, with both its sizes. */
+export const boardId = (length: Exact): string => length.toFraction();
+export const ownBoardId = ({ length, width }: OwnBoard): string => `own ${length.toFraction()} x ${width.toFraction()}`;
+
+const boardsFrom = ({ lengths, width, own = [] }: Board, source: Source): CutBoard[] => [
+  ...lengths.map(({ length, usable, price, most }) => ({
+    ...{ id: boardId(length), length: usable, width, cost: price },
+    ...(source === "in hand" && most !== undefined ? { have: most } : {}),
+  })),
+  ...(source === "bought" ? [] : own).map((each) => ({
+    ...{ id: ownBoardId(each), length: each.usable, width: each.width, cost: zero, have: each.count },
+  })),
+];
+
+/** One problem for each kind of board, in the order of the pieces. */
+export function cutProblems(
+  pieces: readonly Piece[],
+  kerf: Exact,
+  source: Source,
+): readonly Omit<CuttingPlan, "plan">[] {
   const all = pieces.flatMap(sawnOf);
   const boards = [...new Map(all.map(({ board }) => [board.name, board])).values()];
   return boards.map((board) => {
@@ -86,12 +110,7 @@ export function cutProblems(pieces: readonly Piece[], kerf: Exact): readonly Omi
         name: board.name,
         kerf,
         trim: exact(0),
-        boards: board.lengths.map(({ length, usable, price }) => ({
-          id: length.toFraction(),
-          length: usable,
-          width: board.width,
-          cost: price,
-        })),
+        boards: boardsFrom(board, source),
         pieces: sawn.map(cutPiece),
         order: "either",
         effort: 1,
@@ -100,15 +119,25 @@ export function cutProblems(pieces: readonly Piece[], kerf: Exact): readonly Omi
   });
 }
 
-/** Errors: pieces that no board holds, which the item stage refuses, are our bug; so is a plan that doesn't add up. */
-export function planBoardsCheapest(pieces: readonly Piece[], kerf: Exact): CuttingPlan[] {
-  return cutProblems(pieces, kerf).map((asked) => {
+/**
+ * Errors: pieces that no board holds, which the item stage refuses, and boards in hand that are too few, which findShortages tells,
+ * are our bug; so is a plan that doesn't add up.
+ */
+export function planBoardsCheapest(pieces: readonly Piece[], kerf: Exact, source: Source): CuttingPlan[] {
+  return cutProblems(pieces, kerf, source).map((asked) => {
     const { board, problem } = asked;
     const plan = plannedBefore(problem);
     if (plan === undefined) throw new Error(`no boards of ${board.name} hold the pieces`);
     return { ...asked, plan };
   });
 }
+
+/** The boards that the seller has too few of for all these pieces. */
+export const tooFewBoards = (pieces: readonly Piece[], kerf: Exact): Board[] =>
+  cutProblems(pieces, kerf, "in hand")
+    .filter(({ problem }) => problem.boards.some(({ have, cost }) => have !== undefined && !cost.equals(0)))
+    .filter(({ problem }) => plannedBefore(problem) === undefined)
+    .map(({ board }) => board);
 
 const known = new Map<string, CutPlan | undefined>();
 

@@ -8,18 +8,18 @@ import type { Point } from "./saw-cuts.ts";
 export type Leaving = { readonly from: Point; readonly to: Point };
 
 /** Behind the last piece of each strip or length, beside the last of these, and beside or behind pieces smaller than they are. */
-export function leavings({ board, stock, order, strips, left }: PlannedBoard): Leaving[] {
+export function leavings({ width, stock, order, strips, left }: PlannedBoard): Leaving[] {
   const rip = order === "rip";
   const found = strips.flatMap((strip): Leaving[] => {
     const far = plus(strip.from, strip.size);
-    const behind = minus(rip ? stock.usable : board.width, strip.left);
+    const behind = minus(rip ? stock.usable : width, strip.left);
     return [
       box(rip, behind, plus(behind, strip.left), strip.from, far),
       ...strip.pieces.map((piece) => besidePiece(rip, piece, far)),
     ];
   });
-  const room = rip ? board.width : stock.usable;
-  const whole = rip ? stock.usable : board.width;
+  const room = rip ? width : stock.usable;
+  const whole = rip ? stock.usable : width;
   return [...found, box(rip, zero, whole, minus(room, left), room)].filter(
     ({ from, to }) => compareLengths(to[0], from[0]) > 0 && compareLengths(to[1], from[1]) > 0,
   );

@@ -37,16 +37,16 @@ type Staged = Omit<SawCut, "board" | "number" | "after"> & {
 
 /** One cut for each end and each edge that the board doesn't have already; ends of neighbours that lean alike share one. */
 export function sawCutsOf(planned: PlannedBoard, kerf: Exact): SawCut[] {
-  const { board, stock, order, strips, endLoss } = planned;
+  const { width, stock, order, strips, endLoss } = planned;
   const trim: Staged[] =
     compareLengths(endLoss, zero) > 0
-      ? [{ ...square("crosscut"), stage: 0, line: upright(zero, zero, board.width), inHand: stock.length }]
+      ? [{ ...square("crosscut"), stage: 0, line: upright(zero, zero, width), inHand: stock.length }]
       : [];
   const cuts = [
     ...trim,
     ...strips.flatMap((strip) => partingCut(planned, strip, kerf)),
     ...strips.flatMap((strip) =>
-      (order === "rip" ? cutsAlong(strip, stock.usable, kerf) : cutsAcross(strip, board.width)).map((cut) => ({
+      (order === "rip" ? cutsAlong(strip, stock.usable, kerf) : cutsAcross(strip, width)).map((cut) => ({
         ...cut,
         strip,
       })),
@@ -73,14 +73,14 @@ const level = (across: Length, left: Length, right: Length): SawCut["line"] => [
 ];
 
 /** None where the strip, or length, ends with the board itself. */
-function partingCut({ board, stock, order }: PlannedBoard, strip: PlannedStrip, kerf: Exact): Staged[] {
-  const room = order === "rip" ? board.width : stock.usable;
+function partingCut({ width, stock, order }: PlannedBoard, strip: PlannedStrip, kerf: Exact): Staged[] {
+  const room = order === "rip" ? width : stock.usable;
   const end = plus(strip.from, strip.size);
   if (!strip.parted || compareLengths(end, room) === 0) return [];
   const setting = square(order, strip.size);
   return order === "rip"
     ? [{ ...setting, stage: 1, line: level(end, zero, stock.usable), inHand: stock.usable }]
-    : [{ ...setting, stage: 1, line: upright(end, zero, board.width), inHand: longer(strip.size, room, end, kerf) }];
+    : [{ ...setting, stage: 1, line: upright(end, zero, width), inHand: longer(strip.size, room, end, kerf) }];
 }
 
 /** The piece set free, or what stays behind it. */

@@ -14,6 +14,13 @@ export type YardList = {
     readonly count: number;
     readonly cost: Exact;
   }[];
+  /** What lies in the shop already and is used, like ones together. */
+  readonly own: readonly {
+    readonly board: Board;
+    readonly length: Exact;
+    readonly width: Exact;
+    readonly count: number;
+  }[];
   readonly plan: readonly PlannedBoard[];
   readonly proof: PlanProof;
   /** Packs are whole; `count` is what the item takes. */
@@ -44,9 +51,9 @@ export type YardList = {
 
 /** What this variant of the item takes, bought for one of it. */
 export function yardList(item: Item, kerf: Exact): YardList {
-  const plans = planBoardsCheapest(item.pieces, kerf);
+  const plans = planBoardsCheapest(item.pieces, kerf, "in hand");
   const plan = boardsAsTheyLie(plans, kerf);
-  const boards = groupBoards(plan);
+  const boards = groupBoards(plan.filter(({ own }) => !own));
   const fasteners = countFasteners(item);
   const finishes = countTins(item);
   const fittings = countFittings(item);
@@ -61,6 +68,7 @@ export function yardList(item: Item, kerf: Exact): YardList {
   ];
   return {
     boards,
+    own: groupOwn(plan.filter(({ own }) => own)),
     plan,
     proof: proofOf(plans),
     fasteners,
@@ -81,6 +89,15 @@ function groupBoards(plan: readonly PlannedBoard[]): YardList["boards"] {
     const key = `${board.name} ${stock.length.toFraction()}`;
     const count = (lines.get(key)?.count ?? 0) + 1;
     lines.set(key, { board, stock, count, cost: stock.price.mul(count) });
+  }
+  return [...lines.values()];
+}
+
+function groupOwn(plan: readonly PlannedBoard[]): YardList["own"] {
+  const lines = new Map<string, YardList["own"][number]>();
+  for (const { board, stock, width } of plan) {
+    const key = `${board.name} ${stock.length.toFraction()} ${width.toFraction()}`;
+    lines.set(key, { board, length: stock.length, width, count: (lines.get(key)?.count ?? 0) + 1 });
   }
   return [...lines.values()];
 }

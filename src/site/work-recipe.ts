@@ -1,4 +1,5 @@
 // The text of one recipe -> what it says and its worked-out variants, the standard one first, once for the same texts.
+import { findShortages } from "../findings/board-shortages.ts";
 import type { Item } from "../item/item.ts";
 import { workVariants } from "../item/variants/work-variants.ts";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
@@ -27,7 +28,10 @@ export function workRecipe(source: SourceFile, { yard, shop, hash: yardHash }: Y
     const { recipe, problems } = readRecipe(file, text, drawingOf(source));
     if (!recipe || !yard) return { file, recipe, items: [], problems, hash };
     const worked = workVariants(recipe, yard, shop?.division);
-    return { file, recipe, items: worked.items, problems: inReadingOrder([...problems, ...worked.problems]), hash };
+    const all = inReadingOrder([...problems, ...worked.problems]);
+    // Boards can be planned only for items that are right.
+    if (shop && all.length === 0) all.push(...worked.items.flatMap((item) => findShortages(item, shop.kerf)));
+    return { file, recipe, items: worked.items, problems: all, hash };
   });
 }
 

@@ -19,6 +19,7 @@ import {
   parseYardLength,
   parseYardSize,
 } from "./parse-values.ts";
+import { type OfAllFiles, readOwnBoards } from "./read-own-boards.ts";
 import { checkPublicWords } from "./unprovable.ts";
 import type { Board, BoardLength, Species } from "./yard.ts";
 import { boardSchema } from "./yard-schema.ts";
@@ -30,6 +31,7 @@ export function readBoard(
   entry: TreeEntry,
   species: ReadonlyMap<string, Species>,
   pricedInFile: Written | undefined,
+  { vehicle, freshEnd }: OfAllFiles,
   problems: Problems,
 ): Board | undefined {
   const { placed: f, problems: found } = checkShape(entry.value, boardSchema, `of "${entry.key.text}"`, entry.key.at);
@@ -50,7 +52,16 @@ export function readBoard(
   const nominal = f.nominal ?? (isNominal(entry.key.text) ? entry.key : undefined);
   const size = readSize(entry.key, f, nominal, problems);
   const lengths = readLengths(entry, f, pricedInFile, problems);
-  if (!wood || !size || !lengths || moisture === undefined) return undefined;
+  const own = size && readOwnBoards(entriesUnder(entry.value, "in-stock"), size.width, freshEnd, problems);
+  if (!wood || !size || !lengths || moisture === undefined || !own) return undefined;
+  const fits = lengths.filter(({ length }) => vehicle === undefined || length.compare(vehicle) <= 0);
+  if (vehicle !== undefined && fits.length === 0) {
+    const shortest = (lengths[0]?.length ?? zero).toFraction(true);
+    problems.push(
+      problem("yard-vehicle", entry.key.at, { name: entry.key.text, shortest, vehicle: vehicle.toFraction(true) }),
+    );
+    return undefined;
+  }
   return {
     name: entry.key.text,
     ...(nominal ? { nominal: nominal.text } : {}),
@@ -60,7 +71,9 @@ export function readBoard(
     showSides: f.show?.text === "one side" ? 1 : 2,
     moisture,
     density: woodDensity(wood.specificGravity, moisture),
-    lengths,
+    lengths: fits,
+    ...(fits.length < lengths.length ? { tooLong: lengths.filter((one) => !fits.includes(one)) } : {}),
+    ...(own.length > 0 ? { own } : {}),
     words: f.words.text,
     at: entry.key.at,
   };
@@ -114,7 +127,7 @@ function readLengths(
   return lengths.length === written.length && !twin ? lengths.sort((a, b) => a.length.compare(b.length)) : undefined;
 }
 
-/** `72: 3.98`, or with a day of its own, `72: 3.98 on 2026-10-03`. */
+/** `72: 3.98`, with how many there are, `72: 3.98, 4 there`, with a day of its own, `72: 3.98 on 2026-10-03`, or with both. */
 function readLength(
   key: Written,
   value: Written,
@@ -123,12 +136,14 @@ function readLength(
   problems: Problems,
 ): BoardLength | undefined {
   const length = parseYardSize("lengths", key, problems);
-  const [, dollars = value.text, day] = /^(.*?)\s+on\s+(.*)$/.exec(value.text) ?? [];
+  const [, worth = value.text, day] = /^(.*?)\s+on\s+(.*)$/.exec(value.text) ?? [];
+  const [, dollars = worth, there] = /^(.*?)\s*,\s*(\d+) there$/.exec(worth) ?? [];
   const price = parsePrice({ text: dollars, at: value.at }, problems);
   const seen = day === undefined ? priced : parseDate({ text: day, at: value.at }, problems);
   if (!length || !loss || !price || seen === undefined) return undefined;
   const usable = length.sub(loss);
-  if (usable.compare(0) > 0) return { length, usable, price, priced: seen };
+  const most = there === undefined ? {} : { most: Number(there) };
+  if (usable.compare(0) > 0) return { length, usable, price, priced: seen, ...most };
   problems.push(problem("yard-nothing-left", key.at, { length: length.toFraction(true), loss: loss.toFraction(true) }));
   return undefined;
 }

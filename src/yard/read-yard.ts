@@ -4,11 +4,13 @@ import { nearest } from "../problems/nearest.ts";
 import type { Place, Written } from "../problems/place.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { entriesUnder, readYamlTree, type Tree, type TreeEntry, textUnder } from "../problems/yaml-tree.ts";
-import type { Problems } from "./parse-values.ts";
+import { zero } from "../units/length.ts";
+import { type Problems, parseYardLength, parseYardSize } from "./parse-values.ts";
 import { readBoard } from "./read-board.ts";
 import { readFastener } from "./read-fastener.ts";
 import { readFinish } from "./read-finish.ts";
 import { readFitting } from "./read-fitting.ts";
+import type { OfAllFiles } from "./read-own-boards.ts";
 import { readRope } from "./read-rope.ts";
 import { readSpecies } from "./read-species.ts";
 import { speciesTable } from "./species-table.ts";
@@ -27,10 +29,11 @@ export function readYard(files: readonly { file: string; text: string }[]): { ya
   });
   for (const tree of trees) checkSections(tree, problems);
   const species = readSpecies(trees, speciesTable, problems);
+  const ofAll = readOfAllFiles(trees, problems);
   const each = <T>(section: string, read: (entry: TreeEntry, priced: Written | undefined) => T | undefined): T[] =>
     namedOnce(trees, section, problems).flatMap(({ entry, priced }) => read(entry, priced) ?? []);
   const yard: Yard = {
-    boards: each("boards", (entry, priced) => readBoard(entry, species, priced, problems)),
+    boards: each("boards", (entry, priced) => readBoard(entry, species, priced, ofAll, problems)),
     fasteners: each("fasteners", (entry, priced) => readFastener(entry, priced, problems)),
     finishes: each("finishes", (entry, priced) => readFinish(entry, priced, problems)),
     fittings: each("fittings", (entry, priced) => readFitting(entry, priced, problems)),
@@ -38,6 +41,28 @@ export function readYard(files: readonly { file: string; text: string }[]): { ya
     glues: each("glues", (entry) => readGlue(entry, problems)),
   };
   return problems.length > 0 ? { problems: inReadingOrder(problems) } : { yard, problems };
+}
+
+/** Lines that are no section: a value on the line itself. */
+const plainLines: Readonly<Record<string, string>> = {
+  priced: "a day like 2026-10-03",
+  vehicle: "a length like 8 ft",
+  "fresh-end": "a length like 1/4",
+};
+
+/** A line of any file; where two files have it, the later one is told. */
+function readOfAllFiles(trees: readonly Tree[], problems: Problems): OfAllFiles {
+  const lineOf = (key: string): Written | undefined => {
+    const [first, second] = trees.flatMap((tree) => textUnder(tree, key) ?? []);
+    if (first && second) problems.push(problem("yard-line-twice", second.at, { key }, first.at));
+    return first;
+  };
+  const vehicle = lineOf("vehicle");
+  const fresh = lineOf("fresh-end");
+  return {
+    vehicle: vehicle && parseYardSize("vehicle", vehicle, problems),
+    freshEnd: (fresh && parseYardLength("fresh-end", fresh, problems)) ?? zero,
+  };
 }
 
 /** Sections the schema knows, each with lines of its own. */
@@ -54,13 +79,12 @@ function checkSections(tree: Tree, problems: Problems): void {
           nearest: nearest(key.text, sections),
         }),
       );
-    else if ((key.text === "priced") !== (value.kind === "text") && !(value.kind === "text" && value.text === ""))
+    else if (key.text in plainLines !== (value.kind === "text") && !(value.kind === "text" && value.text === ""))
       problems.push(
         problem("wrong-kind", value.at, {
           key: key.text,
           found: value.kind === "text" ? `"${value.text}"` : "lines of its own",
-          expected:
-            key.text === "priced" ? "a day like 2026-10-03" : "names with lines of their own, pushed in below it",
+          expected: plainLines[key.text] ?? "names with lines of their own, pushed in below it",
         }),
       );
   }

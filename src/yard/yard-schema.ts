@@ -31,7 +31,8 @@ export const boardSchema = z.strictObject({
   "end-loss": text("what is lost at the ends, its saw cuts included, like 1 1/2").optional(),
   words: text("what the buyer reads, like western redcedar, not treated").meta(shown),
   priced: date.optional(),
-  lengths: z.record(z.string(), price),
+  lengths: z.record(z.string(), text("dollars, like 3.98; with how many there are, like 3.98, 4 there")),
+  "in-stock": z.record(z.string(), text("how many of this length lie in the shop, like 2")).optional(),
 });
 
 export const fastenerSchema = z.strictObject({
@@ -84,9 +85,14 @@ export const ropeSchema = z.strictObject({
 
 export const glueSchema = text("what the buyer reads").meta(shown);
 
-/** A whole file; every section may be absent. `priced` is the date of all prices in the file that have none of their own. */
+/**
+ * A whole file; every section may be absent. `priced` is the date of all prices in the file that have none of their own; the other
+ * two lines hold for all files.
+ */
 export const yardSchema = z.strictObject({
   priced: date.optional(),
+  vehicle: text("the longest board that fits the vehicle, like 8 ft").optional(),
+  "fresh-end": text("what is sawn off the end of what lies in the shop, like 1/4").optional(),
   species: z.record(z.string(), speciesSchema).optional(),
   boards: z.record(z.string(), boardSchema).optional(),
   fasteners: z.record(z.string(), fastenerSchema).optional(),

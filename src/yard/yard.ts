@@ -32,6 +32,17 @@ export type BoardLength = {
   readonly price: Exact;
   /** ISO date the price was seen. */
   readonly priced: string;
+  /** How many the seller has, where that is known. */
+  readonly most?: number;
+};
+
+/** Boards and offcuts that lie in the shop already and cost nothing more, all of one length and width. */
+export type OwnBoard = {
+  readonly length: Exact;
+  /** What is left of it after a fresh end. */
+  readonly usable: Exact;
+  readonly width: Exact;
+  readonly count: number;
 };
 
 export type Board = {
@@ -51,6 +62,9 @@ export type Board = {
   /** Weight, lb per cubic inch at this moisture. */
   readonly density: number;
   readonly lengths: readonly BoardLength[];
+  /** Sold too, but longer than what the shop's vehicle takes. */
+  readonly tooLong?: readonly BoardLength[];
+  readonly own?: readonly OwnBoard[];
   /** What the buyer reads: "western redcedar, not treated". Public. */
   readonly words: string;
   readonly at: Place;

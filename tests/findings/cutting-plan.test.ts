@@ -29,7 +29,7 @@ describe("boards for the demo's items", () => {
     const kerf = exact(1, 8);
 
     it(`${item.title}: proven, added up again, and as many dollars as its boards`, () => {
-      const plans = planBoardsCheapest(item.pieces, kerf);
+      const plans = planBoardsCheapest(item.pieces, kerf, "bought");
       for (const { problem, plan } of plans) {
         expect(checkPlan(problem, plan)).toEqual([]);
         expect(plan.proven).toBe(true);

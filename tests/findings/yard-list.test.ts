@@ -1,6 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { planBoards } from "../../src/findings/board-plan.ts";
+import { findShortages } from "../../src/findings/board-shortages.ts";
 import { yardList } from "../../src/findings/yard-list.ts";
+import type { Item } from "../../src/item/item.ts";
+import type { Board, BoardLength, OwnBoard } from "../../src/yard/yard.ts";
 import { corral, rack, shop } from "../leaves/worked-goods.ts";
+import { board, inch, piece, stock } from "./timber.ts";
 
 const [plain, white, oiled] = corral;
 
@@ -52,5 +57,60 @@ describe("yard list", () => {
   it("the rack brings one anchor kit at $6", () => {
     const [kit] = yardList(rack[0], shop.kerf).fittings;
     expect([kit?.count, kit?.cost.valueOf()]).toEqual([1, 6]);
+  });
+});
+
+describe("what lies in the shop and what the seller has", () => {
+  const whole = stock("72", "70 1/2", "4.25");
+  const from = (lengths: readonly BoardLength[], own: readonly OwnBoard[] = []) => ({
+    ...board("fence board", "5/8", "5 1/2", lengths),
+    ...(own.length > 0 ? { own } : {}),
+  });
+  const three = (of: Board): Item => ({ ...plain, pieces: [piece("A", 3, inch("35"), of)] });
+  const offcut: OwnBoard = { length: inch("36"), usable: inch("35 3/4"), width: inch("5 1/2"), count: 2 };
+
+  it("three of 35 take two boards at $4.25, 2 x 35 + 1/8 of 70 1/2 one of them; with an offcut of 36 in the shop, one", () => {
+    expect(yardList(three(from([whole])), shop.kerf).boards.map(({ count }) => count)).toEqual([2]);
+    const list = yardList(three(from([whole], [offcut])), shop.kerf);
+    expect(list.boards.map(({ count, cost }) => [count, cost.valueOf()])).toEqual([[1, 4.25]]);
+    expect(list.own.map(({ length, count }) => [length.valueOf(), count])).toEqual([[36, 1]]);
+    expect(list.plan.filter(({ own }) => own).map(({ endLoss }) => endLoss.valueOf())).toEqual([1 / 4]);
+  });
+
+  it("a price holds for the next one too: it counts on nothing in the shop, two boards at $4.25", () => {
+    const boards = planBoards(three(from([whole], [offcut])).pieces, shop.kerf);
+    expect(boards.map(({ own, stock: { price } }) => [own, price.valueOf()])).toEqual([
+      [false, 4.25],
+      [false, 4.25],
+    ]);
+  });
+
+  it("more in the shop never costs more at the yard", () => {
+    let before = Number.POSITIVE_INFINITY;
+    for (const count of [1, 2, 3, 4]) {
+      const { boards } = yardList(three(from([whole], [{ ...offcut, count }])), shop.kerf);
+      const cost = boards.reduce((sum, line) => sum + line.cost.valueOf(), 0);
+      expect(cost).toBeLessThanOrEqual(before);
+      before = cost;
+    }
+    expect(before).toBe(0);
+  });
+
+  it("where the seller has one of 72 only, the other is bought 48 long at $4.00", () => {
+    const lengths = [stock("48", "46 1/2", "4.00"), { ...whole, most: 1 }];
+    const list = yardList(three(from(lengths)), shop.kerf);
+    expect(list.boards.map(({ stock: { length }, count }) => [length.valueOf(), count])).toEqual([
+      [72, 1],
+      [48, 1],
+    ]);
+  });
+
+  it("one board there is too few for three of 35: too-few-boards, at the board's place in the yard", () => {
+    const short = from([{ ...whole, most: 1 }]);
+    expect(findShortages(three(short), shop.kerf).map(({ code, at, says }) => [code, at, says])).toEqual([
+      ["too-few-boards", short.at, 'The boards of "fence board" are too few for the hose-and-pot corral: there are 1 of 72 in.'],
+    ]);
+    expect(findShortages(three(from([{ ...whole, most: 2 }])), shop.kerf)).toEqual([]);
+    expect(findShortages(three(from([whole])), shop.kerf)).toEqual([]);
   });
 });

@@ -51,6 +51,36 @@ describe("a yard that reads", () => {
     expect(yard?.fittings[0]?.weight).toBeCloseTo(0.025, 12);
     expect(yard?.fittings[0]?.size?.thickness.toFraction()).toBe("1/16");
   });
+  test("what lies in the shop has length, width and number, less 1/2 for a fresh end: 40 - 1/2 = 39 1/2", () => {
+    const { yard: own, problems: none } = read(
+      smallYard
+        .replace("boards:", "fresh-end: 1/2\nboards:")
+        .replace("72: 3.98", "72: 3.98, 4 there\n    in-stock:\n      72: 2\n      40 x 1 11/16: 3"),
+    );
+    expect(none).toEqual([]);
+    const [fence] = own?.boards ?? [];
+    expect(fence?.lengths[0]?.most).toBe(4);
+    expect(fence?.own?.map((one) => [one.usable.valueOf(), one.width.valueOf(), one.count])).toEqual([
+      [71.5, 5.5, 2],
+      [39.5, 1.6875, 3],
+    ]);
+    const whole = smallYard.replace("boards:", "fresh-end: 40\nboards:");
+    const gone = read(whole.replace("72: 3.98", "72: 3.98\n    in-stock:\n      40: 1"));
+    expect(gone.problems.map(({ code }) => code)).toEqual(["yard-nothing-left"]);
+  });
+  test("a vehicle of 8 ft leaves the 10 ft board at the yard, and says so", () => {
+    const { yard: own } = read(smallYard.replace("boards:", "vehicle: 8 ft\nboards:"));
+    const stud = own?.boards.find(({ name }) => name === "2x4");
+    expect(stud?.lengths.map(({ length }) => length.valueOf())).toEqual([96]);
+    expect(stud?.tooLong?.map(({ length }) => length.valueOf())).toEqual([120]);
+  });
+  test("a line for all files stands in one of them", () => {
+    const two = readYard([
+      { file: "a.yaml", text: `vehicle: 8 ft\n${smallYard}` },
+      { file: "b.yaml", text: "vehicle: 10 ft\n" },
+    ]);
+    expect(two.problems.map(({ code, at }) => [code, at.file])).toEqual([["yard-line-twice", "b.yaml"]]);
+  });
   test("a measured batch wins over the table", () => {
     const { yard: own } = read(
       smallYard.replace(
@@ -135,6 +165,12 @@ describe("each mistake at its line", () => {
     ["a colour by name", "colour: 8A5A34", "colour: brown", "28:13 yard-colour"],
     ["clearer than clear", "clear: 0.45", "clear: 1.45", "29:12 yard-number"],
     ["a tin without a measure", "tin: 1 quart", "tin: large", "31:10 yard-number"],
+    ["no board that fits the vehicle", "boards:", "vehicle: 5 ft\nboards:", "4:3 yard-vehicle"],
+    ["a vehicle of no length", "boards:", "vehicle: 0\nboards:", "2:10 yard-number"],
+    ["a vehicle with lines of its own", "boards:", "vehicle:\n  van: 8 ft\nboards:", "3:3 wrong-kind"],
+    ["a number of boards that is none", "72: 3.98", "72: 3.98, some there", "11:11 yard-price"],
+    ["an offcut wider than its board", "72: 3.98", "72: 3.98\n    in-stock:\n      30 x 6: 1", "13:7 yard-own-wide"],
+    ["half an offcut", "72: 3.98", "72: 3.98\n    in-stock:\n      30: 1/2", "13:11 yard-number"],
     ["a weight without a unit", "weight: 0.4 oz", "weight: 0.4", "42:13 yard-number"],
   ])("%s", (_, from, to, told) => expect(changed(from, to)).toContain(told));
 

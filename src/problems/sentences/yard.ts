@@ -102,6 +102,28 @@ export const yardSentences = {
     expected: "each length once",
     mend: "Take one of the two out.",
   }),
+  "yard-vehicle": (f: { name: string; shortest: string; vehicle: string }) => ({
+    says: `No "${f.name}" fits the vehicle: the shortest is ${f.shortest} in long, the vehicle takes ${f.vehicle} in.`,
+    found: `${f.shortest} in`,
+    expected: `a length up to ${f.vehicle} in`,
+    mend: "Have it cut shorter at the yard and write that length with its price, or say a longer vehicle.",
+  }),
+  "yard-own-wide": (f: { found: string; whole: string }) => ({
+    says: `What lies in the shop can't be ${f.found} in wide: the board is ${f.whole} in wide.`,
+    found: `${f.found} in`,
+    expected: `length x width, up to ${f.whole} in wide`,
+    mend: "Write the length first, then the width; or write the wider one under the board that it is.",
+  }),
+  "too-few-boards": (f: { title: string; board: string; there: string }) => ({
+    says: `The boards of "${f.board}" are too few for the ${f.title}: there are ${f.there}.`,
+    expected: "enough boards for one of it",
+    mend: "Correct how many are there, leave the number out, or add another length.",
+  }),
+  "yard-line-twice": (f: { key: string }) => ({
+    says: `"${f.key}" stands in two files of the yard; it holds for all of them.`,
+    expected: "one line in one file",
+    mend: "Take one of the two out.",
+  }),
   "yard-nothing-left": (f: { length: string; loss: string }) => ({
     says: `Of a board ${f.length} in long nothing is left after an end loss of ${f.loss} in.`,
     found: f.length,

@@ -1,5 +1,8 @@
 // `shopleaf work`: one recipe -> the worked-out item as JSON.
+import { findShortages } from "../../findings/board-shortages.ts";
+import { cutPlanJson } from "../../findings/cut-plan-json.ts";
 import { moneyJson } from "../../findings/money-json.ts";
+import { yardList } from "../../findings/yard-list.ts";
 import { workJson } from "../../item/work-json.ts";
 import { workOut } from "../../item/work-out.ts";
 import { readRecipe } from "../../recipe/read-recipe.ts";
@@ -26,8 +29,11 @@ export async function work(words: readonly string[]): Promise<number> {
   }
   const worked = given.variant === undefined ? standard : workOut(recipe, yard, given.variant, shop?.division);
   const all = [...problems, ...yardProblems, ...worked.problems];
+  const { item } = worked;
   // Boards can be planned only for an item that is right.
-  const money = worked.item && shop && all.length === 0 ? moneyJson(worked.item, shop) : {};
-  if (worked.item) printJson({ ...workJson(worked.item), ...money });
+  if (item && shop && all.length === 0) all.push(...findShortages(item, shop.kerf));
+  const found =
+    item && shop && all.length === 0 ? { ...cutPlanJson(yardList(item, shop.kerf)), ...moneyJson(item, shop) } : {};
+  if (item) printJson({ ...workJson(item), ...found });
   return tellProblems(all);
 }
