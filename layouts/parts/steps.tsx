@@ -26,9 +26,13 @@ export const Step = ({ of }: { of: SheetStep }): VNode => (
           <strong>Check</strong> <Line of={check} />
         </p>
       ))}
-      {of.tape ? <Figure of={of.tape} name="tape" /> : null}
     </div>
-    {of.picture ? <Figure of={of.picture} name="step-picture" /> : null}
+    {of.picture || of.tape ? (
+      <div class="step-pictures">
+        {of.picture ? <Figure of={of.picture} name="step-picture" /> : null}
+        {of.tape ? <Figure of={of.tape} name="tape" /> : null}
+      </div>
+    ) : null}
   </li>
 );
 

@@ -16,7 +16,7 @@ export type Edition = {
 };
 
 /** `bare` has no unit, for tables that name it once. */
-export type BinderEdition = Edition & { readonly bare: (length: Length) => string };
+export type BinderEdition = Edition & { readonly bare: (length: Length) => string; readonly division: Division };
 
 /** `17 9/16` -> `17 9⁄16`: a fraction slash, and a space that does not break before it. */
 export const setFractions = (text: string): string =>
@@ -26,6 +26,7 @@ export const setFractions = (text: string): string =>
 export function binderEdition(division: Division): BinderEdition {
   const length = (of: Length) => setFractions(formatWithUnit(of, division));
   return {
+    division,
     bare: (length) => setFractions(formatLength(length, division)),
     ...edition(length, (of) => gapWords(of, division), formatPounds, formatArea),
   };

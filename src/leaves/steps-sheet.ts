@@ -1,13 +1,14 @@
 // Worked-out sections -> numbered steps as they are read at the bench, each with its picture, pieces, fasteners and cautions.
 import { hasPicture } from "../drawing/step-extras.ts";
 import { drawStep } from "../drawing/step-picture.ts";
+import { drawTape, tapeReadings } from "../drawing/tape.ts";
 import { cautionsFor } from "../findings/cautions.ts";
 import { fastenerPlaces } from "../findings/fastener-places.ts";
 import { stepOperations } from "../findings/operations.ts";
 import type { Item, WorkedSection, WorkedStep } from "../item/item.ts";
-import { type Edition, setFractions } from "./edition.ts";
+import { type BinderEdition, setFractions } from "./edition.ts";
 import { fastenerWords } from "./fastener-words.ts";
-import type { CautionText, Markup } from "./leaf.ts";
+import type { CautionText, Markup, Picture } from "./leaf.ts";
 import { pictureOf } from "./picture.ts";
 import { proseBlock, proseLine, proseText } from "./prose.ts";
 import type { SheetStep } from "./sheet-set.ts";
@@ -21,7 +22,7 @@ export type StepSection = {
   readonly notes: readonly Markup[];
 };
 
-export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
+export const stepsSheet = (item: Item, edition: BinderEdition): StepSection[] =>
   item.sections.map((section) => ({
     heading: proseText(section.heading, edition.figure),
     ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times}, each by these steps.` } : {}),
@@ -30,7 +31,7 @@ export const stepsSheet = (item: Item, edition: Edition): StepSection[] =>
   }));
 
 /** A caution stands in full where its section calls for it first; from then on in every step by its step and its avoidance. */
-function stepTexts(item: Item, section: WorkedSection, edition: Edition): SheetStep[] {
+function stepTexts(item: Item, section: WorkedSection, edition: BinderEdition): SheetStep[] {
   const told = new Map<string, number>();
   return section.steps.map((step) => {
     const cautions = cautionsFor(stepOperations(step, item, section.makes !== undefined)).map(
@@ -45,7 +46,12 @@ function stepTexts(item: Item, section: WorkedSection, edition: Edition): SheetS
   });
 }
 
-function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition: Edition): Omit<SheetStep, "cautions"> {
+function stepText(
+  item: Item,
+  section: WorkedSection,
+  step: WorkedStep,
+  edition: BinderEdition,
+): Omit<SheetStep, "cautions"> {
   const blocks = (all: WorkedStep["checks"]): Markup[] =>
     all.map((one) => proseLine({ ...one, markdown: capital(one.markdown) }, edition.figure));
   return {
@@ -57,7 +63,21 @@ function stepText(item: Item, section: WorkedSection, step: WorkedStep, edition:
     ...(hasPicture(item, step) ? { picture: pictureOf(drawStep(item, step)) } : {}),
     checks: blocks(step.checks),
     words: blocks(step.cautions),
+    ...tapeOf(item, step, edition),
   };
+}
+
+/** More strips than these would crowd the step out. */
+const mostStrips = 2;
+
+/** What the step sets off, and what proves it; gaps are set by their block. */
+function tapeOf(item: Item, step: WorkedStep, { division }: BinderEdition): { readonly tape?: Picture } {
+  const figures = [step.text, ...step.checks].flatMap((prose) => prose.figures);
+  const lengths = figures.flatMap((figure) => (figure.kind === "length" && !figure.gap ? [figure.value] : []));
+  const reads = tapeReadings(lengths, mostStrips);
+  if (reads.length === 0) return {};
+  const id = `${item.slug}-step-${step.number}-tape`;
+  return { tape: pictureOf(drawTape(id, `${item.title}, step ${step.number}`, reads, division)) };
 }
 
 /** Panels and assemblies that other sections make, those that hold most first, then the pieces that are left. */

@@ -12,7 +12,7 @@ import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
 import { unfinishedNotice } from "../unfinished.ts";
 import { carriedBy, useFacts } from "../use-facts.ts";
 import { classNames, madeFor, notMadeFor } from "../uses.ts";
-import { factsOf, figure, heading, listOf, markups, sheetOf, together } from "./blocks.ts";
+import { factsOf, figure, heading, listOf, markups, sheetOf, tableOf, together } from "./blocks.ts";
 import { clampWords } from "./clamps.ts";
 import { floorWords } from "./floor-space.ts";
 import { handsWords } from "./hands.ts";
@@ -37,6 +37,7 @@ export function coverSheet(source: SheetSource): readonly PaperSheet[] {
     ...together([heading("Hardest here"), ...listOf(hardestOf(item).map(({ says }) => says))]),
     ...together([heading("What it takes"), ...factsOf(takesFacts(source))]),
     ...toolBlocks(source),
+    ...revisionBlocks(source),
   ]);
 }
 
@@ -81,6 +82,13 @@ const takesFacts = (source: SheetSource): Fact[] => [
   { name: "Floor", value: floorWords(source) },
   ...clampWords(source.item, source.edition).map((value) => ({ name: "Clamps", value })),
 ];
+
+/** The latest first; a plan tells them on a sheet of its own. */
+function revisionBlocks({ item: { revisions }, readers }: SheetSource): SheetBlock[] {
+  if (readers === "stranger") return [];
+  const rows = revisions.map(({ day, says }, i) => [String(i + 1), day, says]).reverse();
+  return tableOf({ caption: "Revisions of these sheets", heads: ["Revision", "Day", "What it changed"], rows });
+}
 
 function toolBlocks({ variants, edition }: SheetSource): SheetBlock[] {
   const tools = toolsOf(variants);

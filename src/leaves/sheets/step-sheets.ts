@@ -2,9 +2,9 @@
 
 import { looseGaps, panelsSheet } from "../panels-sheet.ts";
 import { readingNotes } from "../reading-notes.ts";
-import type { PaperSheet } from "../sheet-set.ts";
-import { stepsSheet } from "../steps-sheet.ts";
-import { factsOf, markups, sheetOf, words } from "./blocks.ts";
+import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
+import { type StepSection, stepsSheet } from "../steps-sheet.ts";
+import { factsOf, heading, markups, sheetOf, together, words } from "./blocks.ts";
 import type { SheetSource } from "./sheet-source.ts";
 
 export function stepSheets({ item, shop, edition, readers }: SheetSource): readonly PaperSheet[] {
@@ -16,10 +16,14 @@ export function stepSheets({ item, shop, edition, readers }: SheetSource): reado
     ...factsOf(gaps),
     ...reading.flatMap((text) => words(text, true)),
     ...sections.flatMap((section) => [
-      { kind: "heading", text: section.heading, level: 3 } as const,
-      ...words(section.times),
-      ...section.steps.map((step) => ({ kind: "step", step }) as const),
+      ...sectionBlocks(section),
       ...(readers === "shop" ? markups(section.notes) : []),
     ]),
   ]);
+}
+
+/** A heading never stands alone at the foot of a page: its first step is with it. */
+function sectionBlocks({ heading: text, times, steps }: StepSection): SheetBlock[] {
+  const [first, ...others] = steps.map((step) => ({ kind: "step", step }) as const);
+  return [...together([heading(text), ...words(times), ...(first ? [first] : [])]), ...others];
 }
