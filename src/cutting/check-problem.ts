@@ -1,23 +1,8 @@
 // A read cutting problem -> the faults that show only when boards, pieces and saw are seen together.
 import { type Exact, exact } from "../units/length.ts";
-import type { CutBoard, CutPiece, CutProblem, Stretch } from "./cut-problem.ts";
+import type { CutBoard, CutPiece, CutProblem } from "./cut-problem.ts";
+import { mayTurn, stretchesFor } from "./may-lie.ts";
 import type { Told } from "./read-fields.ts";
-
-/** Where along a board a piece may lie: between the trims, and clear of bad stretches where it must be. */
-export function stretchesFor({ clear }: CutPiece, board: CutBoard, problem: CutProblem): Stretch[] {
-  const { length, knotty, bad = [] } = board;
-  const [from, to] = [problem.trimBothEnds ? problem.trim : exact(0), length.sub(problem.trim)];
-  if (!clear) return [{ from, to }];
-  if (knotty) return [];
-  const stretches: Stretch[] = [];
-  let at = from;
-  for (const each of [...bad].sort((a, b) => a.from.compare(b.from))) {
-    if (each.from.compare(at) > 0) stretches.push({ from: at, to: each.from.compare(to) < 0 ? each.from : to });
-    if (each.to.compare(at) > 0) at = each.to;
-    if (at.compare(to) >= 0) return stretches;
-  }
-  return [...stretches, { from: at, to }];
-}
 
 /** Told in the problem's own numbers. */
 export function checkProblem(problem: CutProblem, told: Told): void {
@@ -87,9 +72,6 @@ function checkPiece(problem: CutProblem, piece: CutPiece, told: Told): void {
   if (longerEdgeMissing(piece))
     told(`${name}: its ends run past each other, ${size(width)} wide and ${size(length)} long`);
 }
-
-/** Square pieces whose grain doesn't matter may lie across. */
-export const mayTurn = ({ grain, ends }: CutPiece): boolean => grain === "any" && ends.every((end) => end === 0);
 
 /** What no board can hold together, by area alone: the planner finds the rest. */
 function checkGroup({ boards, pieces, trim, trimBothEnds }: CutProblem, group: string, told: Told): void {

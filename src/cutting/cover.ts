@@ -2,18 +2,24 @@
 import { searchBoardCounts } from "./board-counts.ts";
 import { converge } from "./columns.ts";
 import { dive } from "./dive.ts";
+import { fewestBoards } from "./fewest-boards.ts";
 import type { Filler } from "./fill.ts";
 import { type Budget, finish } from "./finish.ts";
 import { greedyPlan } from "./greedy.ts";
 import { Incumbent } from "./incumbent.ts";
 import type { Stock } from "./job.ts";
 import { Master } from "./master.ts";
-import { boardsOf, type Used } from "./plan.ts";
-import { scaleFor } from "./pricing.ts";
-import { searchWhole } from "./whole-search.ts";
+import type { Used } from "./plan.ts";
+import { type Priced, scaleFor } from "./pricing.ts";
 
 /** Whole costs. `plan` is undefined where the boards there are can't hold all pieces, as far as the search could tell. */
-export type Covered = { readonly plan?: readonly Used[]; readonly cost: number; readonly bound: number };
+export type Covered = {
+  readonly plan?: readonly Used[];
+  readonly cost: number;
+  readonly bound: number;
+  /** No plan at this cost has fewer boards. */
+  readonly fewest: boolean;
+};
 
 /** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
 const usual = {
@@ -24,7 +30,6 @@ const usual = {
   longSteps: 30_000_000,
   listing: 60_000_000,
   quick: 500,
-  fewer: 300,
   long: 120_000,
   all: 120_000,
   nodes: 400,
@@ -48,16 +53,10 @@ export function cover(
     const profits = sizes.map((size) => Math.max(1, Math.round(1e6 * (size / largest) ** favour)));
     incumbent.keep(greedyPlan(stocks, fillers, profits, demand.subarray(0, sizes.length), incumbent.ranges()));
   }
-  /** Of plans at the least cost one with fewer boards, if the fillings that are known give one. */
-  const answer = (master: Master): Covered => {
-    if (incumbent.plan && (boardsOf(incumbent.plan) - 1) * dear >= incumbent.cost && stocks.length > 1) {
-      const ranges = incumbent.ranges();
-      const { plan } = searchWhole(stocks, master.fills, demand, ranges, incumbent.cost, usual.fewer, "boards");
-      incumbent.keep(plan);
-      incumbent.keepFewer(plan);
-    }
+  const answer = (master: Master, priced: Priced): Covered => {
+    const fewest = fewestBoards(stocks, fillers, sizes.length, demand, scale, master, priced, incumbent, effort);
     const { plan, cost, bound } = incumbent;
-    return plan ? { plan, cost, bound } : { cost, bound };
+    return plan ? { plan, cost, bound, fewest } : { cost, bound, fewest };
   };
   const dear = stocks.reduce((most, { cost }) => Math.max(most, cost), 1);
   const master = new Master(
@@ -77,7 +76,7 @@ export function cover(
       dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
       master.want(demand, incumbent.ranges());
     }
-    if (incumbent.closed) return answer(master);
+    if (incumbent.closed) return answer(master, root.priced);
     // Prices that are as good as they get leave the fewest fillings to look at.
     const { priced } = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, () => false);
     incumbent.raise(incumbent.total(Math.ceil(priced.bound / scale - 1e-9)));
@@ -114,7 +113,7 @@ export function cover(
       searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, incumbent, nodes);
     }
     if (!incumbent.closed && settled(long)) incumbent.raise(incumbent.cost);
-    return answer(master);
+    return answer(master, priced);
   } finally {
     master.dispose();
   }

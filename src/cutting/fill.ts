@@ -5,13 +5,20 @@ import type { Work } from "./knapsack.ts";
 import type { Range } from "./pricing.ts";
 
 /** A piece in a strip: which kind it is and how it lies. */
-export type Laid = { readonly kind: number; readonly turned: boolean; readonly flipped: boolean; readonly at: number };
+export type Laid = {
+  readonly kind: number;
+  readonly turned: boolean;
+  readonly flipped: boolean;
+  /** Its length lies across the board. */
+  readonly quarter?: true;
+  readonly at: number;
+};
 
 /** One strip (or, crosscut first, one length): how wide it is sawn and its pieces one after the other. */
 export type Strip = {
   readonly size: number;
   readonly pieces: readonly Laid[];
-  /** Runs along the whole board and keeps each piece where it is laid. */
+  /** Keeps each piece where it is laid, along the board. */
   readonly fixed?: true;
 };
 

@@ -57,7 +57,7 @@ export function finish(
 }
 
 /** Fillings whose reduced cost leaves room for a plan at this cost: all others are in no such plan. */
-function usefulFills(
+export function usefulFills(
   pieces: number,
   stocks: readonly Stock[],
   fillers: readonly Filler[],
@@ -66,7 +66,7 @@ function usefulFills(
   target: number,
   ranges: readonly Range[],
   prices: readonly Priced[],
-  { patterns, steps, listing }: Budget,
+  { patterns, steps, listing }: Pick<Budget, "patterns" | "steps" | "listing">,
 ): Fill[] | undefined {
   const [first, ...others] = prices as [Priced, ...Priced[]];
   // A filling's reduced cost counts from the best of its stock where the bound already counts a board of it.

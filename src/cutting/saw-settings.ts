@@ -15,7 +15,7 @@ export type SawSetting = {
   readonly runs: number;
 };
 
-/** A crosscut that may be in pass 1 or 3. */
+/** One cut; "free": a crosscut that may be in pass 1 or 3. */
 type Cut = { readonly pass: SawSetting["pass"] | "free"; readonly tool: SawSetting["tool"]; readonly size: number };
 
 const slack = 1e-6;
@@ -23,7 +23,6 @@ const slack = 1e-6;
 /** In the order of passes, a pass's mitres behind its stops, the largest size first. */
 export function sawSettings(problem: CutProblem, boards: readonly PlannedCuts[]): SawSetting[] {
   const settings = new Map<string, SawSetting>();
-  const nameOf = ({ pass, tool, size }: Cut): string => `${pass} ${tool} ${size.toFixed(6)}`;
   const count = (cut: Cut & { readonly pass: SawSetting["pass"] }): void => {
     const runs = (settings.get(nameOf(cut))?.runs ?? 0) + 1;
     settings.set(nameOf(cut), { ...cut, runs });
@@ -40,6 +39,25 @@ export function sawSettings(problem: CutProblem, boards: readonly PlannedCuts[])
     (a, b) => a.pass - b.pass || tools.indexOf(a.tool) - tools.indexOf(b.tool) || b.size - a.size,
   );
 }
+
+/** The same counted only, from the names of each board's cuts. */
+export function countSettings(boards: Iterable<readonly string[]>): number {
+  const names = new Set<string>();
+  for (const board of boards) for (const name of board) names.add(name);
+  let count = 0;
+  for (const name of names) {
+    const size = name.slice(name.indexOf(" "));
+    if (!name.startsWith("free") || (!names.has(`1${size}`) && !names.has(`3${size}`))) count++;
+  }
+  return count;
+}
+
+/** What sawing one board asks of the settings, each once. */
+export const settingNames = (problem: CutProblem, board: PlannedCuts): string[] => [
+  ...new Set(cutsOf(problem, board).map(nameOf)),
+];
+
+const nameOf = ({ pass, tool, size }: Cut): string => `${pass} ${tool} ${size.toFixed(6)}`;
 
 function cutsOf(problem: CutProblem, { id, order, pieces }: PlannedCuts): Cut[] {
   const board = problem.boards.find((each) => each.id === id) as CutBoard;

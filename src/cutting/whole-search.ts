@@ -7,7 +7,7 @@ import { sameEverywhere, solver } from "./solver.ts";
 
 export type Searched = { readonly plan?: readonly Used[]; readonly none: boolean; readonly used: number };
 
-/** `target` is a whole cost; of plans at that cost or less the one with the least money or with the fewest boards is looked for. Ends after `iterations` steps of the linear programs inside, however fast the machine is. */
+/** `target` is a whole cost; of plans at that cost or less the one with the least money is looked for, or, of those with at most `mostBoards`, the one with the fewest boards. Ends after `iterations` steps of the linear programs inside, however fast the machine is. */
 export function searchWhole(
   stocks: readonly Stock[],
   fills: readonly Fill[],
@@ -15,13 +15,14 @@ export function searchWhole(
   ranges: readonly Range[],
   target: number,
   iterations: number,
-  least: "money" | "boards" = "money",
+  mostBoards?: number,
 ): Searched {
   if (fills.length === 0) return { none: true, used: 0 };
   const starts = [0];
   const indices: number[] = [];
   const values: number[] = [];
   const costRow = demand.length + stocks.length;
+  const rows = costRow + (mostBoards === undefined ? 1 : 2);
   for (const { kinds, counts, stock } of fills) {
     kinds.forEach((kind, k) => {
       indices.push(kind);
@@ -36,24 +37,29 @@ export function searchWhole(
       indices.push(costRow);
       values.push(cost);
     }
+    if (stock >= 0 && mostBoards !== undefined) {
+      indices.push(costRow + 1);
+      values.push(1);
+    }
     starts.push(indices.length);
   }
   const model = solver.createModel({
     numCols: fills.length,
-    numRows: costRow + 1,
-    colCost: fills.map((fill) => (least === "money" ? costOfFill(stocks, fill) : fill.stock < 0 ? 0 : 1)),
+    numRows: rows,
+    colCost: fills.map((fill) => (mostBoards === undefined ? costOfFill(stocks, fill) : fill.stock < 0 ? 0 : 1)),
     colLower: fills.map(() => 0),
     colUpper: fills.map(({ stock, kinds, counts }) => {
       const useful = kinds.map((kind, k) => Math.ceil((demand[kind] as number) / Math.abs(counts[k] as number)));
       return stock >= 0 && useful.every((times) => times === 0) ? (ranges[stock]?.high ?? 0) : Math.max(...useful);
     }),
-    rowLower: [...demand, ...ranges.map(({ low }) => low), -solver.infinity],
+    rowLower: [...demand, ...ranges.map(({ low }) => low), -solver.infinity, ...(mostBoards === undefined ? [] : [0])],
     rowUpper: [
       ...Array.from(demand, () => solver.infinity),
       ...ranges.map(({ high }) => (high === Number.POSITIVE_INFINITY ? solver.infinity : high)),
       target,
+      ...(mostBoards === undefined ? [] : [mostBoards]),
     ],
-    matrix: { format: "csc", numRows: costRow + 1, numCols: fills.length, starts, indices, values },
+    matrix: { format: "csc", numRows: rows, numCols: fills.length, starts, indices, values },
     integrality: fills.map(() => solver.constants.variableType.integer),
   });
   try {
