@@ -36,6 +36,13 @@ const Parts = ({ of, root }: { of: BuildSheet; root: string }): VNode => (
         </li>
       ) : null}
     </ul>
+    <ul>
+      {of.printed.map(({ link }) => (
+        <li>
+          <a href={`${root}${link.path}`}>{link.text}</a>
+        </li>
+      ))}
+    </ul>
     {of.others.length > 0 ? (
       <>
         <p>Sheets of the other variants:</p>

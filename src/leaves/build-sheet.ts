@@ -1,13 +1,15 @@
 // One form of an item, worked out -> its page of the binder: the set of its sheets, and where else to look. Private.
 import { isPriced, type Pricing } from "../findings/pricing.ts";
 import { type Form, formFacts } from "../item/variants/forms.ts";
+import type { Paper } from "../yard/papers.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { Link } from "./leaf.ts";
-import { formSheetPath, indexPath, priceSheetPath } from "./paths.ts";
+import { formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
 import type { SheetSet } from "./sheet-set.ts";
 import { sheetSetOf } from "./sheets/sheet-set-of.ts";
 
 export type BuildSheet = {
+  readonly path: string;
   readonly title: string;
   readonly description: string;
   readonly notice?: string;
@@ -17,7 +19,12 @@ export type BuildSheet = {
   /** The sheets of the other forms; the prices, where the shop has said what its time and its selling are worth. */
   readonly others: readonly Link[];
   readonly prices?: Link;
+  /** The same sheets as PDFs, ready for the printer. */
+  readonly printed: readonly { readonly link: Link; readonly paper: Paper }[];
 };
+
+const paperNames = { letter: "Letter", a4: "A4" } as const;
+const paperName = ({ size, type }: Paper): string => `${paperNames[size]}${type === "large" ? ", large type" : ""}`;
 
 /** The sheets of one form; `forms` are all there are, where there is more than one, `pricings` those of all variants. */
 export function buildSheetLeaf(
@@ -30,6 +37,7 @@ export function buildSheetLeaf(
   const set = sheetSetOf(form, shop, forms, pricings);
   const title = set.variant === "" ? item.title : `${item.title}, ${set.variant}`;
   return {
+    path: formSheetPath(item.slug, item.variant.form),
     title,
     description: `Build sheet of the ${title.toLowerCase()}: pieces, yard list, cutting, panels, steps and finish.`,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
@@ -37,6 +45,10 @@ export function buildSheetLeaf(
     home: { path: indexPath, text: "Binder" },
     set,
     others: forms.length > 1 ? otherForms(item.slug, item.variant.form, forms) : [],
+    printed: shop.papers.map((paper) => ({
+      link: { path: printedPath(item.slug, item.variant.form, paper), text: `PDF, ${paperName(paper)}` },
+      paper,
+    })),
     ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
   };
 }

@@ -1,4 +1,5 @@
 // Leaf -> where it stands, counted from the root of its shelf.
+import type { Paper } from "../yard/papers.ts";
 
 /** Folders keep slugs from meeting file names of the shelf itself; both parts of a care card's path are kebab case. */
 export const buildSheetPath = (slug: string): string => `items/${slug}.html`;
@@ -6,6 +7,9 @@ export const buildSheetPath = (slug: string): string => `items/${slug}.html`;
 export const formSheetPath = (slug: string, form: string): string =>
   form === "" ? buildSheetPath(slug) : `items/${slug}/${form}.html`;
 export const priceSheetPath = (slug: string): string => `prices/${slug}.html`;
+/** The sheets of a form as a PDF. */
+export const printedPath = (slug: string, form: string, { size, type }: Paper): string =>
+  `print/${[slug, form, size, type === "large" ? type : ""].filter((part) => part !== "").join("-")}.pdf`;
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const listingPath = (slug: string): string => `listings/${slug}.html`;

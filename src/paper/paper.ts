@@ -1,11 +1,6 @@
 // The papers that sheets are printed on, in millimetres: one place for sizes and margins.
 import type { PaperSize } from "../leaves/sheet-set.ts";
 
-/** `large` is for eyes that want it: the words a third larger, the drawings as wide as the page lets them. */
-export type TypeChoice = "normal" | "large";
-
-export type Paper = { readonly size: PaperSize; readonly type: TypeChoice };
-
 /** ISO 216 A4; ANSI A, 8 1/2 by 11 in. */
 export const paperSizes: Readonly<Record<PaperSize, { readonly width: number; readonly height: number }>> = {
   letter: { width: 215.9, height: 279.4 },

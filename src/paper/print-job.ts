@@ -1,8 +1,9 @@
 // A set of sheets and a paper -> what the page setter needs: everything as data, every picture as a file. Pure.
 import type { CautionText, Picture, Table } from "../leaves/leaf.ts";
 import type { FullSizePage, PaperSheet, SheetBlock, SheetSet, SheetStep } from "../leaves/sheet-set.ts";
+import type { Paper } from "../yard/papers.ts";
 import { type MarkupPart, markupParts, markupRuns, type Run } from "./markup-runs.ts";
-import { fullSizeArea, fullSizeMargins, margins, type Paper, paperSizes, textHeight, textWidth } from "./paper.ts";
+import { fullSizeArea, fullSizeMargins, margins, paperSizes, textHeight, textWidth } from "./paper.ts";
 import { svgFacts } from "./svg-facts.ts";
 
 /** `data` is JSON for layouts/paper/sheets.typ; `pictures` are SVG texts by the path the data calls them by. */

@@ -15,7 +15,7 @@ import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
 import { pageHtml } from "./page-html.ts";
 import { schemaFiles } from "./schema-files.ts";
-import { binderPagesOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
+import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
 import { storeFiles } from "./store-files.ts";
 import type { WorkedContent } from "./work-content.ts";
@@ -23,7 +23,7 @@ import type { WorkedContent } from "./work-content.ts";
 /** Recipes without a worked-out variant are passed over; without a shop there is no page. */
 export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], asked: readonly Part[]): Site {
   const { shop } = worked;
-  if (!shop) return { pages: [], assets: [] };
+  if (!shop) return { pages: [], assets: [], packs: [] };
   const made = asked.filter((part) => part !== "guide" || guide.length > 0);
   const recipes = worked.recipes.flatMap(({ items: [standard, ...others], hash }) =>
     standard ? [{ variants: [standard, ...others] as Variants, hash }] : [],
@@ -37,7 +37,11 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
       shop,
     );
     pages.push({ path: "binder/index.html", html: pageHtml(<BinderIndexPage leaf={leaf} root="" />) });
-    pages.push(...recipes.flatMap(({ variants, hash }) => binderPagesOf(variants, shop, hash)));
+    for (const { variants, hash } of recipes) {
+      const part = binderPartOf(variants, shop, hash);
+      pages.push(...part.pages);
+      files.push(...part.printed);
+    }
     pages.push(drawingsPage(recipes, shop));
   }
   if (made.includes("store")) {
@@ -61,7 +65,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   const shelves = landing.shelves.filter(({ link }) => made.some((part) => link.path.startsWith(`${part}/`)));
   pages.push({ path: "index.html", html: pageHtml(<LandingPage leaf={{ ...landing, shelves }} root="" />) });
   const schemas = made.includes("guide") ? schemaFiles() : [];
-  return { pages, assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
+  return { pages, packs: [], assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
 }
 
 /** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */

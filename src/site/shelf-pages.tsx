@@ -10,40 +10,41 @@ import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
 import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
-import {
-  careCardPath,
-  formSheetPath,
-  listingPath,
-  priceSheetPath,
-  productPagePath,
-  rootFrom,
-} from "../leaves/paths.ts";
+import { careCardPath, listingPath, priceSheetPath, productPagePath, rootFrom } from "../leaves/paths.ts";
 import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { pageHtml } from "./page-html.ts";
 import { hashOf, Remembered } from "./remember.ts";
-import type { Page } from "./site.ts";
+import type { Page, Printed } from "./site.ts";
 
 /** All variants of one recipe, the standard one first. */
 export type Variants = readonly [Item, ...Item[]];
 
-const binderPages = new Remembered<readonly Page[]>();
+const binders = new Remembered<BinderPart>();
 const storePages = new Remembered<readonly Page[]>();
 const storeItems = new Remembered<StoreItem>();
 
+/** What the binder holds of one recipe. */
+export type BinderPart = { readonly pages: readonly Page[]; readonly printed: readonly Printed[] };
+
 /** `hash` stands for the recipe, the yard and the shop. */
-export const binderPagesOf = (variants: Variants, shop: Shop, hash: string): readonly Page[] =>
-  binderPages.answer(hash, () => {
+export const binderPartOf = (variants: Variants, shop: Shop, hash: string): BinderPart =>
+  binders.answer(hash, () => {
     const forms = formsOf(variants);
     const pricings = isPriced(shop) ? pricingsOf(variants, shop) : [];
-    const sheets = forms.map((form) => {
-      const path = formSheetPath(form[0].slug, form[0].variant.form);
-      const leaf = buildSheetLeaf(form, shop, forms, pricings);
-      return { path: `binder/${path}`, html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(path)} />) };
-    });
-    return [...sheets, ...pricePagesOf(pricings, shop), listingPageOf(variants, shop, hash)];
+    const leaves = forms.map((form) => buildSheetLeaf(form, shop, forms, pricings));
+    const sheets = leaves.map((leaf) => ({
+      path: `binder/${leaf.path}`,
+      html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(leaf.path)} />),
+    }));
+    return {
+      pages: [...sheets, ...pricePagesOf(pricings, shop), listingPageOf(variants, shop, hash)],
+      printed: leaves.flatMap(({ set, printed }) =>
+        printed.map(({ link, paper }) => ({ path: `binder/${link.path}`, printed: set, paper })),
+      ),
+    };
   });
 
 /** None where the shop has not said what its time and its selling are worth. */
@@ -85,7 +86,7 @@ export const storePagesOf = (
 
 /** Lets go of pages that were in neither this round nor the one before. */
 export function forgetOldPages(): void {
-  binderPages.turn();
+  binders.turn();
   storePages.turn();
   storeItems.turn();
 }

@@ -4,6 +4,8 @@ import { dirname, join } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { drawPreviews } from "./draw-previews.ts";
 import { addPages } from "./eleventy.ts";
+import { Printer } from "./pdf/printer.ts";
+import { printAssets } from "./print-assets.ts";
 import type { Asset, Site } from "./site.ts";
 
 /** Writes what goes in as it is; pictures are left to drawPreviews, since drawing them takes its time. */
@@ -28,4 +30,7 @@ export async function writeSite(site: Site, contentFolder: string, out: string):
   await eleventy.write();
   copyAssets(site.assets, out);
   await drawPreviews(site.assets, out);
+  const printer = new Printer();
+  await printAssets(printer, site.assets, out);
+  printer.tidy();
 }

@@ -6,6 +6,7 @@ import { checkShape, entryAt } from "../problems/tree-shape.ts";
 import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
 import { readLimits } from "./listing-limits.ts";
+import { readPapers, usualPapers } from "./papers.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
 import { readSelling } from "./read-selling.ts";
 import { readMinutes } from "./read-shop-minutes.ts";
@@ -32,6 +33,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const kerf = parseYardLength("kerf", f.kerf, problems);
   const wage = parsePrice(f.wage, problems);
   const address = f.address && readWebAddress(f.address, problems);
+  const papers = f.papers ? readPapers(f.papers, problems) : usualPapers;
   const listing = f.listing && readLimits(f.listing, problems);
   const minutes = f.minutes && readMinutes(f.minutes, f.timed, problems);
   if (f.timed && !f.minutes) problems.push(problem("timed-alone", keyAt(tree, "timed"), {}));
@@ -47,6 +49,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       contact: f.contact.text,
       division,
       kerf,
+      papers,
       ordering: f.ordering.text,
       careNote: f["care-note"].text,
       wage,

@@ -73,6 +73,7 @@ export const shopSchema = z.strictObject({
     .meta(shown)
     .optional(),
   division: text("what lengths are printed to: 1/8, 1/16, 1/32 or mm"),
+  papers: text("the papers of the binder's PDFs: letter, a4, letter large, a4 large").optional(),
   kerf: text("the width of the saw's cut, like 1/8"),
   wage: text("dollars an hour, like 24.00"),
   notes: text("notes for the shop"),

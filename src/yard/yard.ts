@@ -3,6 +3,7 @@ import type { Place } from "../problems/place.ts";
 import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
 import type { ListingLimits } from "./listing-limits.ts";
+import type { Paper } from "./papers.ts";
 import type { Selling, ShopMinutes } from "./shop-rates.ts";
 
 /** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
@@ -156,6 +157,8 @@ export type Shop = {
   readonly division: Division;
   /** Saw kerf, inches. */
   readonly kerf: Exact;
+  /** Those that the binder's sheets are written for, as PDF. */
+  readonly papers: readonly Paper[];
   /** Store words: lead time, pickup, returns. Public. */
   readonly ordering: string;
   readonly careNote: string;

@@ -6,6 +6,7 @@ import type { Figure, Item, Variant, WorkedProse } from "../../src/item/item.ts"
 import { workOut } from "../../src/item/work-out.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { exact } from "../../src/units/length.ts";
+import { usualPapers } from "../../src/yard/papers.ts";
 import { readYard } from "../../src/yard/read-yard.ts";
 import type { Board, Finish, Fitting, Shop } from "../../src/yard/yard.ts";
 import { fenceBoard, inch } from "../findings/timber.ts";
@@ -40,6 +41,7 @@ export const shop: Shop = {
   kerf: inch("1/8"),
   ordering: "Write to us; made within three weeks, for pickup.",
   careNote: "Tighten the screws once a year.",
+  papers: usualPapers,
   wage: exact(22),
   notes: "Xnotes",
 };

@@ -84,6 +84,7 @@ const words: Readonly<Record<string, string>> = {
 const unmarked: Readonly<Record<string, string>> = {
   "shop.division": "a choice of four",
   "shop.kerf": "a length of the trade",
+  "shop.papers": "a choice of four",
   "shop.listing.title": "a number of letters",
   "shop.listing.short": "a number of letters",
   "shop.listing.long": "a number of letters",

@@ -67,9 +67,7 @@ function setOf(source: SheetSource): SheetSet {
 /** The last of its revisions by its number in the log and its day; a recipe that keeps no log has neither. */
 function revisionOf({ revisions }: SheetSource["item"]): Pick<SheetSet, "revision" | "date"> {
   const last = revisions.at(-1);
-  return last === undefined
-    ? { revision: "", date: "" }
-    : { revision: `Revision ${revisions.length}`, date: last.day };
+  return last === undefined ? { revision: "", date: "" } : { revision: `Revision ${revisions.length}`, date: last.day };
 }
 
 const footOf = ({ contact, address }: Shop): string =>

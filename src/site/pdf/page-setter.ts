@@ -13,6 +13,8 @@ const fromRoot = (path: string): string => fileURLToPath(new URL(`../../../${pat
 export const fontFiles: readonly string[] = ["Regular", "It", "Semibold", "SemiboldIt"].map((look) =>
   fromRoot(`node_modules/source-sans/TTF/SourceSans3-${look}.ttf`),
 );
+/** Named with its version, since another may set the same job otherwise. */
+export const typesetter = "@myriaddreamin/typst-ts-node-compiler 0.7.0, PDF/UA-1";
 export const templateFile = fromRoot("layouts/paper/sheets.typ");
 
 /** Files are given in memory under this name; nothing is read from there. */
