@@ -7,16 +7,39 @@ import type { Note } from "./notes.ts";
 import { type Offset, offsetWords } from "./outline-offsets.ts";
 import { listed, paperLength, unitWords } from "./paper-text.ts";
 import { sawWords } from "./saw-words.ts";
+import { shortGrainWords } from "./short-grain-marks.ts";
+
+type Hole = WorkedCut & { readonly kind: "hole" };
+
+const isMouthOf = (wide: WorkedCut, hole: Hole): wide is Hole =>
+  wide.kind === "hole" &&
+  wide !== hole &&
+  wide.axis === hole.axis &&
+  wide.from === hole.from &&
+  wide.across > hole.across &&
+  wide.deep !== undefined &&
+  (hole.deep === undefined || hole.deep > wide.deep) &&
+  wide.at3.every((at, k) => Math.abs(at - (hole.at3[k] as number)) < 1e-6);
+
+/** The wide, shallow hole round the mouth of another one, for its screw's head. */
+const counterboreOf = (hole: Hole, cuts: readonly WorkedCut[]): Hole | undefined =>
+  cuts.find((wide) => isMouthOf(wide, hole)) as Hole | undefined;
+
+const isCounterbore = (cut: WorkedCut, cuts: readonly WorkedCut[]): boolean =>
+  cuts.some((hole) => hole.kind === "hole" && isMouthOf(cut, hole));
 
 function cutWords(
   cut: WorkedCut,
+  cuts: readonly WorkedCut[],
   say: (length: Length) => string,
 ): { readonly kind: string; readonly text: string } | undefined {
   switch (cut.kind) {
     case "hole": {
       const depth = cut.deep === undefined ? "through" : `${say(cut.deep)} deep`;
       const sunk = cut.countersink === undefined ? "" : `, countersunk to Ø ${say(cut.countersink)}`;
-      return { kind: "Holes", text: `Ø ${say(cut.across)}, ${depth}${sunk}` };
+      const bore = counterboreOf(cut, cuts);
+      const bored = bore?.deep === undefined ? "" : `, counterbored to Ø ${say(bore.across)}, ${say(bore.deep)} deep`;
+      return { kind: "Holes", text: `Ø ${say(cut.across)}, ${depth}${sunk}${bored}` };
     }
     case "box":
       return { kind: "Cuts", text: boxWords(cut, say) };
@@ -47,7 +70,7 @@ function boxWords({ name, min, max }: WorkedCut & { kind: "box" }, say: (length:
 function cutNotes(piece: Piece, say: (length: Length) => string): readonly Note[] {
   const counts = new Map<string, { readonly kind: string; readonly text: string; count: number }>();
   for (const cut of piece.cuts) {
-    const words = cutWords(cut, say);
+    const words = isCounterbore(cut, piece.cuts) ? undefined : cutWords(cut, piece.cuts, say);
     if (words === undefined) continue;
     const known = counts.get(words.text);
     if (known === undefined) counts.set(words.text, { ...words, count: 1 });
@@ -97,5 +120,6 @@ export function pieceNotes(
           },
         ]),
     ...cutNotes(piece, say),
+    ...[shortGrainWords(piece, say)].flatMap((text) => (text === undefined ? [] : [{ text }])),
   ];
 }

@@ -1,5 +1,5 @@
 // The worked-out item: every board with its size, place, cuts and neighbours. Later stages read this and nothing earlier.
-import type { Shape, Vec3 } from "../geometry/shape.ts";
+import type { Shape, Vec2, Vec3 } from "../geometry/shape.ts";
 import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
 import type { Evidence } from "../recipe/evidence.ts";
@@ -73,6 +73,20 @@ export type Blank = {
   readonly planed: boolean;
 };
 
+/**
+ * Where the wood is narrow along its grain and runs on across it, in the piece's own length and width: a line along the grain from edge to
+ * edge, its width, the degrees between the grain and the way the wood runs, and the share of its strength along the grain that it keeps
+ * there. `warn` where it is narrow for its thickness.
+ */
+export type ShortGrain = {
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly width: number;
+  readonly degrees: number;
+  readonly kept: number;
+  readonly level: "note" | "warn";
+};
+
 /** A kind of part cut from a board: like members share one mark; mirrored ones have the same letter, told apart by hand. */
 export type Piece = {
   /** "A", or "A left" and "A right" where the two are mirrored. */
@@ -101,6 +115,8 @@ export type Piece = {
   readonly blanks?: readonly Blank[];
   /** Only of a piece cut to an outline: its name. */
   readonly outline?: string;
+  /** Only of a piece cut to an outline: where it may split, as its first member lies; empty where it is sound. */
+  readonly shortGrain?: readonly ShortGrain[];
   /** Cubic inches, after cuts. */
   readonly volume: number;
   /** Pounds each. */

@@ -5,6 +5,7 @@ import type { Recipe } from "../recipe/recipe.ts";
 import { inches } from "../units/length.ts";
 import { ownSize } from "./frame.ts";
 import type { Piece, WorkedCut } from "./item.ts";
+import { shortGrainOf } from "./outlines/short-grain.ts";
 import { endsOf } from "./piece-ends.ts";
 import { type Form, formOf } from "./piece-form.ts";
 import type { PlacedMember } from "./placed.ts";
@@ -94,7 +95,7 @@ function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | 
     ...endsOf(form.trims, ownSize(placed), placed.length),
     cuts: form.cuts,
     ...(placed.blanks ? { blanks: placed.blanks } : {}),
-    ...(placed.outline ? { outline: placed.outline.name } : {}),
+    ...(placed.outline ? { outline: placed.outline.name, shortGrain: shortGrainOf(placed) } : {}),
     volume: solid.volume,
     weight: solid.volume * placed.board.density,
     members: cut.map((c) => c.placed.id),

@@ -28,7 +28,7 @@ const pieceJson = (piece: Piece) => ({
   edges: piece.edges.map(length),
   ends: piece.ends.map(({ mitre, bevel }) => ({ mitre: plain(mitre), bevel: plain(bevel) })),
   volume: plain(piece.volume),
-  ...(piece.outline === undefined ? {} : { outline: piece.outline }),
+  ...(piece.outline === undefined ? {} : { outline: piece.outline, shortGrain: piece.shortGrain ?? [] }),
   ...(piece.blanks ? { blanks: piece.blanks.map(blankJson) } : {}),
 });
 

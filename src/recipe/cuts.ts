@@ -5,21 +5,27 @@ import { problem } from "../problems/problem.ts";
 import { type CutForm, cutForms } from "./cut-forms.ts";
 import { type CutParts, type PartName, readCutParts } from "./cut-parts.ts";
 import type { Cut, CutRule } from "./recipe.ts";
-import { readReference } from "./reference.ts";
+import { readReferences } from "./reference.ts";
 import { attempt, type Form, type Gathered, refuse, Scan, split } from "./scan.ts";
 
-/** The rule with every cut that can be read; undefined where it can't be told what is cut. */
-export function readCuts(key: Written, value: Written, into: Gathered): CutRule | undefined {
-  const whole: Form = { form: "X: CUT; CUT", means: "These cuts are taken out of every X.", example: "planks: hole 1" };
+export const cutsForm: Form = {
+  form: "X[ and X]: CUT; CUT",
+  means: "These cuts are taken out of every X.",
+  example: "cheeks and shelf: hole 3/8, centred; eased arrises 1/8",
+};
+
+/** A rule for each X, with every cut that can be read; none where it can't be told what is cut. */
+export function readCuts(key: Written, value: Written, into: Gathered): CutRule[] {
   const of = attempt(into.problems, () => {
-    const scan = new Scan(key, whole, into);
-    const reference = readReference(scan, "the end");
+    const scan = new Scan(key, cutsForm, into);
+    const list = readReferences(scan);
     scan.end();
-    return reference;
+    return list;
   });
   const cuts = split(value, ";").map((part) => attempt(into.problems, () => readCut(part, value, into)));
-  if (!of) return undefined;
-  return { at: key.at, text: `${key.text}: ${value.text}`, of, cuts: cuts.filter((cut) => cut !== undefined) };
+  const read = cuts.filter((cut) => cut !== undefined);
+  const text = `${key.text}: ${value.text}`;
+  return (of ?? []).map((each): CutRule => ({ at: each.at, text, of: each, cuts: read }));
 }
 
 function readCut(part: Written, value: Written, into: Gathered): Cut {

@@ -3,8 +3,8 @@ import { nearest } from "../problems/nearest.ts";
 import type { Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
 import { readSide } from "./read-side.ts";
-import type { JoinRule, JoinWay, Reference } from "./recipe.ts";
-import { mostMembers, readReference } from "./reference.ts";
+import type { JoinRule, JoinWay } from "./recipe.ts";
+import { mostMembers, readReferences } from "./reference.ts";
 import { attempt, type Form, type Gathered, refuse, Scan, split, wordsOf } from "./scan.ts";
 
 export const joinForm: Form = {
@@ -33,9 +33,9 @@ const [fastenerForm, ...otherForms] = joinWayForms as readonly [Form, ...Form[]]
 export function readJoins(key: Written, value: Written, into: Gathered): JoinRule[] {
   const sides = attempt(into.problems, () => {
     const scan = new Scan(key, joinForm, into);
-    const a = readList(scan);
+    const a = readReferences(scan);
     scan.must("to");
-    const b = readList(scan);
+    const b = readReferences(scan);
     scan.end();
     return { a, b };
   });
@@ -43,12 +43,6 @@ export function readJoins(key: Written, value: Written, into: Gathered): JoinRul
   const ways = read.filter((way) => way !== undefined);
   const text = `${key.text}: ${value.text}`;
   return (sides?.a ?? []).flatMap((a) => (sides?.b ?? []).map((b): JoinRule => ({ at: a.at, text, a, b, ways })));
-}
-
-function readList(scan: Scan): Reference[] {
-  const list = [readReference(scan, "the end")];
-  while (scan.skip("and")) list.push(readReference(scan, "the end"));
-  return list;
 }
 
 function readWay(part: Written, value: Written, into: Gathered): JoinWay {

@@ -144,7 +144,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     ...standing,
     fittings: lines("fittings"),
     joins: conditional("joins", (key, value) => readJoins(key, value, into)),
-    cuts: conditional("cuts", (key, value) => optional(readCuts(key, value, into))),
+    cuts: conditional("cuts", (key, value) => readCuts(key, value, into)),
     finishes,
     cords: conditional("cords", (key, value) => optional(readCord(key, value, into))),
     texts: conditional("text", (key, value) => optional(readText(key, value, into))),

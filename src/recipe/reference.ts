@@ -25,6 +25,13 @@ export function readReference(scan: Scan, until: Until, measured = false): Refer
   return reference;
 }
 
+/** `slats and rails 2 and 3`: one reference, or several. */
+export function readReferences(scan: Scan): Reference[] {
+  const list = [readReference(scan, "the end")];
+  while (scan.skip("and")) list.push(readReference(scan, "the end"));
+  return list;
+}
+
 function readPick(scan: Scan, until: Until): Pick {
   if (scan.skip("last")) return { kind: "last" };
   if (!isWhole(scan.peek())) return { kind: "all" };

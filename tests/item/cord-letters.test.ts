@@ -25,10 +25,10 @@ describe("a row of letters", () => {
     expect(field).toMatchObject({ side: "back", corner: [19, 0.75, 1.75], across: [-1, 0, 0], up: [0, 0, 1] });
   });
 
-  test("on a board that lies flat is read from the front: up is to the back", () => {
+  test("on a board that lies flat is read from the front: up is to the back, (5 1/2 - 1) / 2 = 2 1/4 from the front", () => {
     const flat = "1 plank, flat, running left to right, 20 long, at left, front at front, bottom at bottom";
-    const [field] = fieldsOn(flat, "board, 2 high, saying Gate, left, as the track forks");
-    expect(field).toMatchObject({ side: "top", across: [1, 0, 0], up: [0, 1, 0], corner: [0, 1.75, 0.75] });
+    const [field] = fieldsOn(flat, "board, 1 high, saying Gate, left, as the track forks");
+    expect(field).toMatchObject({ side: "top", across: [1, 0, 0], up: [0, 1, 0], corner: [0, 2.25, 0.75] });
     expect(field?.says).toBe("Gate, left, as the track forks");
   });
 

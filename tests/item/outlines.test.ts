@@ -220,7 +220,7 @@ describe("the demo's hanging-basket arms", () => {
   test("have no problem, and one arm is 1 1/2 x 9 x 9", () => {
     expect(problems).toEqual([]);
     expect(item?.overall).toEqual({ width: exact(3, 2), depth: exact(9), height: exact(9) });
-    expect(item?.variants.map((v) => v.slug)).toEqual(["distressed-white", "dark"]);
+    expect(item?.variants.map((v) => v.slug)).toEqual(["distressed-white", "one-board", "dark", "dark-one-board"]);
   });
   test("have at least 1 1/4 of wood everywhere and touch all four sides of their box", () => {
     const loops = member ? [member.shape.outline, ...member.shape.holes] : [];

@@ -15,6 +15,7 @@ import { cordForms } from "../../src/recipe/cord.ts";
 import { ropeHoleForm } from "../../src/recipe/cord-hole.ts";
 import { cutForms } from "../../src/recipe/cut-forms.ts";
 import { spotForms, stopForm } from "../../src/recipe/cut-spots.ts";
+import { cutsForm } from "../../src/recipe/cuts.ts";
 import { assemblySizeForm, overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
 import { coatForm } from "../../src/recipe/finish.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
@@ -150,6 +151,7 @@ describe("the guide as a whole", () => {
       joinForm,
       ...joinWayForms,
       ...cutForms,
+      cutsForm,
       ...spotForms,
       stopForm,
       coatForm,

@@ -37,6 +37,9 @@ const chord = 0.0005;
 const bluntTip = 60;
 const splinter = 25;
 
+/** A thin tip shorter than this (inches) is rounded off with the sandpaper. */
+const shortTip = 1 / 4;
+
 /** More places than these of one kind are only counted. */
 const mostTold = 4;
 
@@ -120,8 +123,8 @@ function checkWood(outline: Outline, lines: readonly (readonly Vec2[])[], { wood
   const webs = thinWood(lines, wood.least - 2 * chord).map((web) => ({ ...web, at: middleOf(web) }));
   const degrees = wood.said ? bluntTip : splinter;
   // What hangs on a thin web is thin up to its end, and told with it.
-  const tips = thinTips(lines, wood.least, degrees).filter((tip) =>
-    webs.every(({ at }) => awayFrom(at, tip.at, tip.base) >= wood.least),
+  const tips = thinTips(lines, wood.least, degrees).filter(
+    (tip) => tip.long > shortTip && webs.every(({ at }) => awayFrom(at, tip.at, tip.base) >= wood.least),
   );
   const [web, ...moreWebs] = webs;
   const [tip, ...moreTips] = tips;

@@ -1,6 +1,7 @@
 // The text rules of a recipe -> each row of letters as a rectangle on its board, with the room it has.
 import type { Vec3 } from "../../geometry/shape.ts";
 import { add, cross, dot, times } from "../../geometry/vector.ts";
+import type { Written } from "../../problems/place.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { TextRule } from "../../recipe/recipe.ts";
 import { sameLength } from "../../units/length.ts";
@@ -11,6 +12,7 @@ import { blankOf, type OwnAxis, ownAxes, ownEntry, unit } from "../frame.ts";
 import type { TextField, WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { ownSideOf } from "../sides.ts";
+import { sayingWidth, unknownLetters } from "./letter-widths.ts";
 
 /** A side of a board as a page: the corner at its lower left as one looks at it, its two directions, and its size. */
 type Page = {
@@ -57,7 +59,9 @@ export function textFieldsOf(
         problems.push(row);
         return [];
       }
-      const says = (rule.sayings[texts > 1 ? i : 0] ?? rule.name).text;
+      const said = rule.sayings[texts > 1 ? i : 0] ?? rule.name;
+      problems.push(...sayingProblems(said, height, row.width, member));
+      const says = said.text;
       const { side, across, up } = page;
       return [
         {
@@ -146,6 +150,24 @@ function rowOn(
   if (width <= sameLength) return problem("text-no-room", rule.at, { member: member.id, free, inside }, member.at);
   const corner = add(add(page.corner, times(page.across, from + inside)), times(page.up, (page.height - height) / 2));
   return { corner, width, free };
+}
+
+/** Whether the letters are there to be set, and whether they are as wide as their room at most. */
+function sayingProblems(said: Written, height: number, room: number, member: PlacedMember): Problem[] {
+  const unknown = unknownLetters(said.text);
+  if (unknown.length > 0) return [problem("text-letters", said.at, { saying: said.text, unknown })];
+  const width = sayingWidth(said.text, height);
+  if (width <= room + sameLength) return [];
+  const fits = Math.floor(((height * room) / width) * 16) / 16;
+  const facts = {
+    saying: said.text,
+    member: member.id,
+    height,
+    width: Math.ceil(width * 16) / 16,
+    room,
+    fits,
+  };
+  return [problem("text-too-long", said.at, facts)];
 }
 
 /** The holes seen on this side: how far across their middles are. */
