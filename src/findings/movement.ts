@@ -3,8 +3,8 @@ import type { Item } from "../item/item.ts";
 import { compareLengths, type Exact, exact, inches } from "../units/length.ts";
 
 /** Moisture of wood outdoors in most of the USA, %: 12 on average, 9 to 14 in single pieces. Wood Handbook, table 13-1. */
-const driest = exact(9);
-const wettest = exact(14);
+export const driest = exact(9);
+export const wettest = exact(14);
 
 export type Movement = {
   /** Mark of the widest piece, and its width in inches. */

@@ -1,6 +1,7 @@
 // Hazard classes and evidence -> what still keeps an item out of the store, and what is due on one that is in it.
 import type { Item } from "../item/item.ts";
 import type { EvidenceKind } from "../recipe/evidence.ts";
+import { hasAnchor, isSlender } from "./use.ts";
 
 /**
  * The rule of the two shelves: what is missing is a note on a shop sheet, since a maker may build for himself, and a bar to
@@ -17,6 +18,15 @@ export type SaleNeed = {
 };
 
 type Need = Omit<SaleNeed, "evidence">;
+
+/** Of what is tall for its depth and comes without an anchor kit. */
+const withoutAnchor: Need = {
+  kind: "tip",
+  needs:
+    "an anchor kit among its fittings; or that it doesn't tip when it is pulled at its upper edge, with the force it was tried with",
+  why: "It is 27 in high or more and three times as high as it is deep or wide: pulled at its top it comes down on whoever pulls.",
+  source: "height: 16 CFR 1261; height to depth: common practice, no source",
+};
 
 /** The law meant is that of the United States; elsewhere another holds. */
 const forChildren: readonly Need[] = [
@@ -66,16 +76,20 @@ const forChildren: readonly Need[] = [
   },
 ];
 
-type Judged = Pick<Item, "classes" | "evidence">;
+type Judged = Pick<Item, "classes" | "evidence" | "fittings" | "overall">;
 
 /** Everything that has to be shown before it is sold, with what is there. */
-export const saleNeeds = ({ classes, evidence = {} }: Judged): SaleNeed[] =>
-  classes.includes("C")
-    ? forChildren.map((need) => {
-        const shown = evidence[need.kind];
-        return shown === undefined ? need : { ...need, evidence: shown };
-      })
-    : [];
+export function saleNeeds(item: Judged): SaleNeed[] {
+  const { classes, evidence = {} } = item;
+  const isChild = classes.includes("C");
+  const tips = classes.includes("T") && isSlender(item.overall) && !hasAnchor(item.fittings);
+  // What tips is asked of a thing for children whatever its shape.
+  const needs = [...(isChild ? forChildren : []), ...(tips && !isChild ? [withoutAnchor] : [])];
+  return needs.map((need) => {
+    const shown = evidence[need.kind];
+    return shown === undefined ? need : { ...need, evidence: shown };
+  });
+}
 
 export const missingForSale = (item: Judged): SaleNeed[] =>
   saleNeeds(item).filter(({ evidence }) => evidence === undefined);

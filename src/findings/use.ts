@@ -26,6 +26,9 @@ const narrowGap = exact(1);
 
 const person = /\b(?:person|people|adult|grown-?up|sitter|somebody|child|children)\b/i;
 
+/** Whether a load of this name is somebody. */
+export const isPersonLoad = (name: string): boolean => person.test(name.replaceAll("-", " "));
+
 type Used = Pick<
   Item,
   "classes" | "fittings" | "overall" | "gaps" | "members" | "panels" | "cords" | "loads" | "soldAs"
@@ -38,18 +41,26 @@ export function useOf(item: Used): Use {
   return {
     classes: item.classes,
     loads: item.loads.map(({ name, pounds, places }) => ({ name, pounds, count: places.length * sold })),
-    carriesPeople: item.loads.some(({ name }) => person.test(name.replaceAll("-", " "))),
-    anchored: fitted(/\banchor|\bto a wall\b/i) || isSlender(item),
-    hasGaps: item.gaps.some((gap) => isNarrow(item, gap)),
+    carriesPeople: item.loads.some(({ name }) => isPersonLoad(name)),
+    anchored: hasAnchor(item.fittings) || isSlender(item.overall),
+    hasGaps: narrowGaps(item).length > 0,
     hasRope: item.cords.length > 0,
     hasLid: fitted(/\bhinge|\bstay\b/i),
   };
 }
 
-function isSlender({ overall }: Used): boolean {
+/** Whether a kit comes with it that fastens it to a wall. */
+export const hasAnchor = (fittings: Item["fittings"]): boolean =>
+  fittings.some(({ fitting: { name, words } }) => /\banchor|\bto a wall\b/i.test(`${name} ${words}`));
+
+/** Tall for its depth or its width: pulled at its top, it comes down. */
+export function isSlender(overall: Item["overall"]): boolean {
   const [height, width, depth] = [overall.height, overall.width, overall.depth].map(inches) as [number, number, number];
   return height >= tallFrom && height >= slender * Math.min(width, depth);
 }
+
+/** Those between boards that lie side by side, and narrow enough to follow the wood as it swells. */
+export const narrowGaps = (item: Used): Item["gaps"] => item.gaps.filter((gap) => isNarrow(item, gap));
 
 /** Side by side: the boards' width runs along the row. */
 function isNarrow({ members, panels }: Used, { group, panelKind, axis, gap }: Item["gaps"][number]): boolean {

@@ -3,7 +3,7 @@ import type { Shape, Vec2, Vec3 } from "../geometry/shape.ts";
 import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
 import type { Evidence } from "../recipe/evidence.ts";
-import type { BatchRecord, Comparable, HazardClass, TextWay, User } from "../recipe/recipe.ts";
+import type { Availability, BatchRecord, Comparable, HazardClass, TextWay, User } from "../recipe/recipe.ts";
 import type { Revision } from "../recipe/revisions.ts";
 import type { Exact, Length } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
@@ -366,6 +366,10 @@ export type Item = {
   /** Whether a plan pack of it is sold; and what changed when, oldest first: for paper alone. */
   readonly hasPlan: boolean;
   readonly revisions: readonly Revision[];
+  /** Whether a buyer finds this variant ready; public. */
+  readonly availability: Availability;
+  /** What its photographs show, by their numbers; public. */
+  readonly photoWords: readonly { readonly number: number; readonly words: string }[];
   /** What lets it be sold to those it is for; private. */
   readonly evidence?: Evidence;
   readonly line?: string;

@@ -2,6 +2,7 @@
 import { solidOf } from "../geometry/solid.ts";
 import { nearest } from "../problems/nearest.ts";
 import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
+import { availabilityOf } from "../recipe/availability.ts";
 import { recipeFor } from "../recipe/choices-recipe-for.ts";
 import { type Chosen, isCalled, variantsOf } from "../recipe/choices-variants.ts";
 import { askedFor } from "../recipe/price.ts";
@@ -148,6 +149,8 @@ export function workFinished(
     revisions: recipe.revisions,
     evidence: recipe.evidence,
     ...(recipe.listed === undefined ? {} : { listed: recipe.listed }),
+    availability: availabilityOf(recipe.availability, chosen.slug),
+    photoWords: recipe.photoWords.map(({ number, words }) => ({ number: Number(number.text), words: words.text })),
     ...(recipe.line === undefined ? {} : { line: recipe.line }),
     ...(recipe.notes === undefined ? {} : { notes: recipe.notes }),
     ...(recipe.purpose === undefined ? {} : { purpose: recipe.purpose }),

@@ -76,5 +76,8 @@ const rounded = (value: number, places: number): string => String(Number(value.t
 export const threeSizes = (sizes: readonly Length[], division: Division): string =>
   `${sizes.map((size) => setFractions(formatLength(size, division))).join("\u00a0×\u00a0")}\u00a0${division.unit}`;
 
+/** To a tenth of a millimetre, for what is compared with itself: `1.12 in (28.6 mm)`. */
+export const tenth = (inches: number): string => `${inches.toFixed(2)}\u00a0in (${(inches * 25.4).toFixed(1)}\u00a0mm)`;
+
 /** A small change of size, too fine for a tape: `0.02 in (0.5 mm)`. */
 export const smallChange = (inches: number): string => `${rounded(inches, 2)} in (${rounded(inches * 25.4, 1)} mm)`;

@@ -1,8 +1,11 @@
 // Store items and the shop's address -> an Atom feed (RFC 4287) of what came into the store, and a map of the site (sitemaps 0.9).
+import { availabilityOfAll } from "./availability-words.ts";
 import { storeEdition } from "./edition.ts";
-import { feedPath, productPagePath } from "./paths.ts";
+import { linesOf } from "./line-page.ts";
+import { aboutPath, carePath, feedPath, linePagePath, productPagePath, sparesPath } from "./paths.ts";
 import { escapeText, proseText } from "./prose.ts";
 import type { StoreItem, StoreShop } from "./store-item.ts";
+import { priceRange } from "./store-price.ts";
 
 /** Signs that XML 1.0 has no way to write are left out. */
 const xml = (text: string): string =>
@@ -40,21 +43,30 @@ function entryOf(item: Dated, shop: StoreShop, address: string): string {
   const { width, depth, height } = item.overall;
   const what = item.purpose ?? item.intro.map((prose) => proseText(prose, edition.figure)).join(" ");
   const sizes = `${edition.length(width)} wide, ${edition.length(depth)} deep, ${edition.length(height)} high.`;
+  const price = priceRange(item.offers.flatMap((offer) => (offer.price ? [offer.price] : [])));
+  const more = [...(price === undefined ? [] : [`${price}.`]), `${availabilityOfAll(item.offers)}.`].join(" ");
   return `<entry>
 <title>${xml(item.title)}</title>
 <id>${url}</id>
 <link rel="alternate" type="text/html" href="${url}"/>
 <updated>${instant(item.listed)}</updated>
-<summary>${xml(`${what} ${sizes}`)}</summary>
+<summary>${xml(`${what} ${sizes} ${more}`)}</summary>
 </entry>`;
 }
 
 const instant = (day: string): string => `${day}T00:00:00Z`;
 
-/** The first page and every product page; undefined without an address. */
+/** Every page for buyers but the cards: the first one, goods and their pieces, lines, care, the shop; undefined without an address. */
 export function siteMap(items: readonly StoreItem[], { address }: StoreShop): string | undefined {
   if (address === undefined) return undefined;
-  const pages = ["", ...items.map(({ slug }) => productPagePath(slug))];
+  const pages = [
+    "",
+    ...items.map(({ slug }) => productPagePath(slug)),
+    ...linesOf(items).map(({ line }) => linePagePath(line)),
+    ...items.map(({ slug }) => sparesPath(slug)),
+    carePath,
+    aboutPath,
+  ];
   return `<?xml version="1.0" encoding="utf-8"?>
 <urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
 ${pages.map((path) => `<url><loc>${xml(address + path)}</loc></url>`).join("\n")}

@@ -10,8 +10,21 @@ export type Markup = { readonly html: string };
  */
 export type Picture = { readonly caption: string; readonly svg: Markup; readonly narrow?: Markup };
 
-/** A fact with its name: "Overall", "30 × 18 × 26 in". */
-export type Fact = { readonly name: string; readonly value: string };
+/** A picture file of the shelf, from the shelf's root; `alt` says what it shows. */
+export type Image = { readonly path: string; readonly width: string; readonly height: string; readonly alt: string };
+
+/** A photograph in several sizes and in two formats, as `srcset` wants them but from the shelf's root. */
+export type Photo = {
+  readonly image: Image;
+  readonly caption: string;
+  readonly sources: readonly {
+    readonly type: string;
+    readonly files: readonly { readonly path: string; readonly width: string }[];
+  }[];
+};
+
+/** A fact with its name: "Overall", "30 × 18 × 26 in". `from`: where on the page it is told how one knows. */
+export type Fact = { readonly name: string; readonly value: string; readonly from?: string };
 
 export type CautionText = {
   readonly signal: SignalWord;

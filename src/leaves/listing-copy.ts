@@ -42,7 +42,7 @@ export function listingCopy(item: StoreItem, shop: StoreShop, limits: ListingLim
     short: counted(joined(first.map(plain), more, limits.short), limits.short, "Shorten the purpose."),
     long: longText(item, page, care, limits.long),
     measures: [
-      ...page.sizes.map(({ name, value }) => plain(`${formOf(page)}${name}: ${value}`)),
+      ...measuredOf(page).map(({ name, value }) => plain(`${formOf(page)}${name}: ${value}`)),
       ...(page.choices?.rows.slice(1) ?? []).map((row) => plain(capital(rowText(row)))),
     ],
     materials: [
@@ -62,6 +62,12 @@ export function listingCopy(item: StoreItem, shop: StoreShop, limits: ListingLim
     })) as unknown as ListingCopy["scripts"],
   };
 }
+
+/** What can be measured, and the box it comes in. */
+const measuredOf = (page: ProductPage): readonly Fact[] => [
+  ...page.sizes,
+  ...page.fit.filter(({ name }) => name === "Packed size"),
+];
 
 /** Signs that hold wherever they are pasted: 17 9/16 in, 30 x 18. */
 const plain = (text: string): string =>
@@ -142,7 +148,7 @@ function longText(item: StoreItem, page: ProductPage, care: readonly string[], m
     ...always(page.purpose ?? ""),
     ...item.intro.flatMap((prose) => optional(proseText(prose, figure), 3)),
     ...always(
-      page.sizes
+      measuredOf(page)
         .map(({ name, value }) => `${name}: ${value}`)
         .join(". ")
         .concat("."),

@@ -1,4 +1,5 @@
 // Leaf -> where it stands, counted from the root of its shelf.
+import { slug } from "../units/slug.ts";
 import type { Paper } from "../yard/papers.ts";
 
 /** Folders keep slugs from meeting file names of the shelf itself; both parts of a care card's path are kebab case. */
@@ -14,6 +15,11 @@ export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const listingPath = (slug: string): string => `listings/${slug}.html`;
 export const picturePath = (slug: string): string => `pictures/${slug}.png`;
+/** From the line's name; one without a Latin letter still has a page. */
+export const linePagePath = (line: string): string => `lines/${slug(line) || "goods"}.html`;
+export const sparesPath = (slug: string): string => `spares/${slug}.html`;
+export const aboutPath = "about.html";
+export const carePath = "care.html";
 export const feedPath = "feed.xml";
 export const indexPath = "index.html";
 export const drawingsPath = "drawings.html";

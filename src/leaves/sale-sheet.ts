@@ -25,21 +25,25 @@ export function saleSheet(item: Item): SaleSheet | undefined {
   const needs = saleNeeds(item);
   if (needs.length === 0) return undefined;
   const barred = barredText(item);
+  const isChild = item.classes.includes("C");
+  const whom = isChild ? "It is for children." : "It is tall for its depth.";
   return {
     title: "Before it is sold",
     says:
       barred === undefined
-        ? "For children, and with evidence of all that is asked for: it is in the store. Keep the papers; this list is no legal advice."
-        : `${barred} It is for children. What is missing is a note here, where you build it, and keeps it out of the store, where a buyer can't know. Write each under "evidence" in the recipe once it is done; this list is no legal advice.`,
+        ? `${whom} There is evidence of all that is asked for: it is in the store. Keep the papers; this list is no legal advice.`
+        : `${barred} ${whom} What is missing is a note here, where you build it, and keeps it out of the store, where a buyer can't know. Write each under "evidence" in the recipe once it is done; this list is no legal advice.`,
     needs: {
       caption: "What has to be shown",
       heads: ["evidence", "what it must show", "why", "source", "yours"],
       rows: needs.map(({ kind, needs, why, source, evidence }) => [kind, needs, why, source, evidence ?? "missing"]),
     },
-    duties: [
-      "Fix the label to each one so that it lasts: maker, place, date and lot. The care card has the same lines.",
-      "Give the certificate with it to a shop that sells it on; keep it with the test reports.",
-      "Fill in the lot on the care card; write in the shop's book which boards and which tin went into it.",
-    ],
+    duties: isChild ? childDuties : [],
   };
 }
+
+const childDuties: readonly string[] = [
+  "Fix the label to each one so that it lasts: maker, place, date and lot. The care card has the same lines.",
+  "Give the certificate with it to a shop that sells it on; keep it with the test reports.",
+  "Fill in the lot on the care card; write in the shop's book which boards and which tin went into it.",
+];

@@ -2,26 +2,43 @@
 
 import { drawCoatedView } from "../drawing/coated-view.ts";
 import type { Drawing } from "../drawing/drawing.ts";
+import { drawFrontView } from "../drawing/front-view.ts";
 import { drawMeasuredView } from "../drawing/measured-view.ts";
 import { phoneSheet } from "../drawing/sheet.ts";
+import { drawSpareView } from "../drawing/spare-view.ts";
 import { parcelOf } from "../findings/billed-weight.ts";
+import { type GapMovement, gapMovements } from "../findings/gap-movement.ts";
+import { heightsOf } from "../findings/heights.ts";
 import { movementOf } from "../findings/movement.ts";
 import { type Use, useOf } from "../findings/use.ts";
-import type { Item, WorkedProse } from "../item/item.ts";
+import type { Item, Piece, WorkedProse } from "../item/item.ts";
 import { type FormFacts, formFacts, formsOf } from "../item/variants/forms.ts";
-import type { HazardClass } from "../recipe/recipe.ts";
+import type { Availability, HazardClass } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
-import type { Length } from "../units/length.ts";
+import { compareLengths, type Length } from "../units/length.ts";
 import type { Selling } from "../yard/shop-rates.ts";
 import type { Shop } from "../yard/yard.ts";
 import { finishName } from "./finish-name.ts";
+import type { StorePrice } from "./store-price.ts";
 import { bareWords } from "./unfinished.ts";
 import { type CarriedLoad, carriedBy } from "./use-facts.ts";
 
 /** The shop as it shows itself: no wage, no notes. */
 export type StoreShop = Pick<
   Shop,
-  "name" | "tagline" | "notice" | "place" | "contact" | "address" | "ordering" | "careNote" | "division"
+  | "name"
+  | "tagline"
+  | "notice"
+  | "place"
+  | "contact"
+  | "address"
+  | "ordering"
+  | "about"
+  | "pickup"
+  | "delivery"
+  | "returns"
+  | "careNote"
+  | "division"
 >;
 
 export type StoreCoat = {
@@ -39,6 +56,48 @@ export type StoreVariant = {
   /** What is left bare though the rest is coated, in public words. */
   readonly bare?: string;
   readonly coats: readonly StoreCoat[];
+  readonly weight: number;
+  readonly view: Drawing;
+};
+
+/** One thing that can be bought: a variant as it is sold. */
+export type StoreOffer = {
+  readonly slug: string;
+  readonly name: string;
+  /** What of the name isn't the finish; empty where there is no other choice. */
+  readonly form: string;
+  readonly overall: StoreItem["overall"];
+  /** Pounds of one sold thing: of a pair, of both. */
+  readonly weight: number;
+  readonly availability: Availability;
+  readonly price?: StorePrice;
+};
+
+/** A photograph made ready for the store: its files by width, each in both formats. */
+export type StorePhoto = {
+  /** The number and the words of its file's name. */
+  readonly number: number;
+  readonly words: string;
+  readonly sizes: readonly {
+    readonly width: number;
+    readonly height: number;
+    readonly webp: string;
+    readonly jpeg: string;
+  }[];
+};
+
+/** One kind of piece, as somebody needs it who has to replace one. */
+export type StorePiece = {
+  readonly mark: string;
+  /** In one thing sold. */
+  readonly count: number;
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly words: string;
+  /** Whether its ends or edges aren't square, or something is cut into it. */
+  readonly shaped: boolean;
+  /** Pounds of one. */
   readonly weight: number;
   readonly view: Drawing;
 };
@@ -72,6 +131,17 @@ export type StoreItem = {
   readonly forms: readonly Pick<FormFacts, "name" | "overall" | "weight" | "woods">[];
   readonly sayings: Item["sayings"];
   readonly loads: readonly CarriedLoad[];
+  /** Every variant, the standard one first. */
+  readonly offers: readonly [StoreOffer, ...StoreOffer[]];
+  readonly gapMovements: readonly GapMovement[];
+  /** How high those sit who sit on it, and how high a table's top is, inches. */
+  readonly heights: { readonly seat?: number; readonly top?: number };
+  /** From the front, 1 mm to the inch: it stands beside others of its line. */
+  readonly front: Drawing;
+  /** Of the standard variant. */
+  readonly spares: readonly StorePiece[];
+  readonly photoWords: Item["photoWords"];
+  readonly photos: readonly StorePhoto[];
   readonly madeFor: Item["madeFor"];
   readonly soldAs?: NonNullable<Item["soldAs"]>;
 };
@@ -84,12 +154,24 @@ export const storeShop = (shop: Shop): StoreShop => ({
   contact: shop.contact,
   ...(shop.address === undefined ? {} : { address: shop.address }),
   ordering: shop.ordering,
+  ...(shop.about === undefined ? {} : { about: shop.about }),
+  ...(shop.pickup === undefined ? {} : { pickup: shop.pickup }),
+  ...(shop.delivery === undefined ? {} : { delivery: shop.delivery }),
+  ...(shop.returns === undefined ? {} : { returns: shop.returns }),
   careNote: shop.careNote,
   division: shop.division,
 });
 
+/** What is shown of a variant's prices; undefined where it has none. */
+type PriceOf = (item: Item) => StorePrice | undefined;
+
 /** All variants of one recipe, the standard one first. How the shop packs and sells says only how large the parcel is. */
-export function storeItem(variants: readonly [Item, ...Item[]], division: Division, selling?: Selling): StoreItem {
+export function storeItem(
+  variants: readonly [Item, ...Item[]],
+  division: Division,
+  selling?: Selling,
+  priceOf: PriceOf = () => undefined,
+): StoreItem {
   const [item] = variants;
   const movement = movementOf(item);
   const sold = item.soldAs?.count ?? 1;
@@ -120,11 +202,44 @@ export function storeItem(variants: readonly [Item, ...Item[]], division: Divisi
         : forms.map(formFacts).map(({ name, overall, weight, woods }) => ({ name, overall, weight, woods })),
     sayings: item.sayings,
     loads: carriedBy(item),
+    offers: variants.map((one) => offerOf(one, priceOf(one))) as unknown as StoreItem["offers"],
+    gapMovements: gapMovements(item),
+    heights: heightsOf(item),
+    front: drawFrontView(item),
+    spares: item.pieces.map((piece) => spareOf(item, piece)),
+    photoWords: item.photoWords,
+    photos: [],
     use: useOf(item),
     madeFor: item.madeFor,
     ...(item.soldAs ? { soldAs: item.soldAs } : {}),
   };
 }
+
+const offerOf = (item: Item, price: StorePrice | undefined): StoreOffer => ({
+  slug: item.variant.slug,
+  name: item.variant.name,
+  form: item.variant.formName,
+  overall: item.overall,
+  weight: item.soldAs?.weight ?? item.weight,
+  availability: item.availability,
+  ...(price ? { price } : {}),
+});
+
+const spareOf = (item: Item, piece: Piece): StorePiece => ({
+  mark: piece.mark,
+  count: piece.count * (item.soldAs?.count ?? 1),
+  length: piece.length,
+  width: piece.width,
+  thickness: piece.thickness,
+  words: piece.board.words,
+  shaped:
+    piece.outline !== undefined ||
+    piece.cuts.length > 0 ||
+    piece.ends.some(({ mitre, bevel }) => mitre !== 0 || bevel !== 0) ||
+    piece.edges.some((edge) => compareLengths(edge, piece.length) !== 0),
+  weight: piece.weight,
+  view: drawSpareView(item, piece),
+});
 
 function storeVariant(item: Item): StoreVariant {
   const bare = bareWords(item);

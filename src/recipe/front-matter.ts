@@ -18,6 +18,13 @@ export const frontMatterSchema = z.strictObject({
   draft: text.optional(),
   /** Since when it is in the store. */
   listed: publicText.optional(),
+  /** Ready, made to order or sold: for the whole recipe, or variant by variant. */
+  availability: z
+    .union([publicText, z.record(z.string(), publicText)])
+    .meta({ shelf: "store" })
+    .optional(),
+  /** What each photograph shows, by its number. */
+  photos: z.record(z.string(), publicText).meta({ shelf: "store" }).optional(),
   purpose: publicText.optional(),
   /** What changed on which day: for paper alone, for it may name what is sold in a plan. */
   revisions: lines.optional(),

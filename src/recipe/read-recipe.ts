@@ -4,6 +4,7 @@ import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { entriesUnder, type TreeMap, textUnder } from "../problems/yaml-tree.ts";
 import { slug } from "../units/slug.ts";
 import { checkUnprovable } from "../yard/unprovable.ts";
+import { readAvailability } from "./availability.ts";
 import { readBody } from "./body.ts";
 import { checkLineCounts } from "./check-counts.ts";
 import { checkNamesGiven, checkReferences, checkSizesUsed, checkWhatLinesAre } from "./check-names.ts";
@@ -31,6 +32,7 @@ import { readLine } from "./line.ts";
 import { readLoad, readSoldAs, readUsers } from "./loads.ts";
 import { keepOneLine, textsOf } from "./one-line.ts";
 import { type Beside, checkOutlinesUsed, readDrawings, readOutline } from "./outlines.ts";
+import { readPhotoWords } from "./photo-words.ts";
 import { readPiece } from "./pieces.ts";
 import { checkPrices, readPrices } from "./price.ts";
 import type { PanelKind, Recipe } from "./recipe.ts";
@@ -131,6 +133,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     ...readDrawings(pieces, beside, into),
   ];
   checkOutlinesUsed(pieces, outlines, into);
+  const offers = readChoices(tree, finishes, into);
   const standing = {
     panels: readKits(tree, "panels", (size) => readPanelSize(size, into), into),
     assemblies: readKits(tree, "assemblies", (size) => readOverall(size, into), into),
@@ -148,7 +151,9 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     finishes,
     cords: conditional("cords", (key, value) => optional(readCord(key, value, into))),
     texts: conditional("text", (key, value) => optional(readText(key, value, into))),
-    ...readChoices(tree, finishes, into),
+    ...offers,
+    availability: readAvailability(tree, offers.choices, into),
+    photoWords: readPhotoWords(tree, into),
     claims: conditional("claims", (key, value) => optional(readClaim(key, value, into))),
     evidence: readEvidence(tree, into),
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),

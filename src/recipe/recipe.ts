@@ -456,6 +456,14 @@ export type Comparable = {
   /** Its sizes as the maker wrote them. */
   readonly size?: string;
 };
+/** Whether a buyer finds it ready, and how many; in what time it is made; or that there will be no more. */
+export type Availability =
+  | { readonly kind: "ready"; readonly count: number }
+  | {
+      readonly kind: "made";
+      readonly time?: { readonly count: number; readonly unit: "day" | "week" | "month" };
+    }
+  | { readonly kind: "sold" };
 /** Who or what it is for, in a few fixed words. */
 export const usersKnown = ["adults", "children", "animals", "plants", "goods"] as const;
 export type User = (typeof usersKnown)[number];
@@ -520,6 +528,10 @@ export type Recipe = {
   /** Whether a plan pack of it is sold; and its revisions, oldest first. */
   readonly hasPlan: boolean;
   readonly revisions: readonly Revision[];
+  /** Whether a buyer finds it ready: for all variants, or by their slugs; made to order where nothing is said. */
+  readonly availability: readonly { readonly variant?: string; readonly is: Availability }[];
+  /** What photographs show, by the number their file's name starts with: "1" of 01-by-the-door.jpg. */
+  readonly photoWords: readonly { readonly number: Written; readonly words: Written }[];
   /** The line of goods it belongs to, and the shop's own notes, if any. */
   readonly line?: string;
   readonly notes?: string;

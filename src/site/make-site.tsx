@@ -3,12 +3,10 @@ import { fileURLToPath } from "node:url";
 import { assets } from "../../layouts/assets.ts";
 import { BinderIndexPage } from "../../layouts/binder-index.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
-import { StoreIndexPage } from "../../layouts/store-index.tsx";
 import { isForSale } from "../findings/sale.ts";
 import { binderIndexLeaf } from "../leaves/binder-index.ts";
 import { hasFeed } from "../leaves/feed.ts";
 import { landingLeaf } from "../leaves/landing.ts";
-import { storeIndexLeaf } from "../leaves/store-index.ts";
 import { storeShop } from "../leaves/store-item.ts";
 import type { SourceFile } from "./content-files.ts";
 import { drawingsPage } from "./drawings-page.tsx";
@@ -16,8 +14,9 @@ import { guidePages } from "./guide-pages.tsx";
 import { pageHtml } from "./page-html.ts";
 import { schemaFiles } from "./schema-files.ts";
 import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
+import { shopPages } from "./shop-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
-import { storeFiles } from "./store-files.ts";
+import { drawingFiles, storeFiles } from "./store-files.ts";
 import type { WorkedContent } from "./work-content.ts";
 
 /** Recipes without a worked-out variant are passed over; without a shop there is no page. */
@@ -49,15 +48,11 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
     const items = recipes
       .filter(({ variants }) => isForSale(variants[0]))
       .map(({ variants, hash }) => ({ item: storeItemOf(variants, shop, hash), hash }));
-    const leaf = storeIndexLeaf(
-      items.map(({ item }) => item),
-      open,
-    );
-    pages.push({ path: "store/index.html", html: pageHtml(<StoreIndexPage leaf={leaf} root="" />) });
     const goods = items.map(({ item }) => item);
     const feed = hasFeed(goods, open);
+    pages.push(...shopPages(goods, open, feed));
     pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, feed, hash)));
-    files.push(...storeFiles(goods, open));
+    files.push(...drawingFiles(goods), ...storeFiles(goods, open));
   }
   if (made.includes("guide")) pages.push(...guidePages(guide, worked));
 

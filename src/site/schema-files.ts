@@ -18,9 +18,13 @@ export const recipeWords: Readonly<Record<string, string>> = {
   line: "The line of goods it belongs to. Public.",
   draft: "yes keeps the recipe out of the site.",
   listed: "The day it came into the store, like 2026-10-03; the feed is made of it. Public.",
+  availability:
+    "Whether a buyer finds it ready: ready now 2, made to order in 3 weeks, or sold; for all, or a line for each variant. Public.",
+  photos: "What each photograph shows, by the number its file's name starts with. Public.",
   purpose: "What it is for, in a sentence. Public.",
   notes: "Notes for the shop.",
-  revisions: "What changed when, like 2026-10-05: first written; the last one's day stands on every sheet. On paper only.",
+  revisions:
+    "What changed when, like 2026-10-05: first written; the last one's day stands on every sheet. On paper only.",
   plan: "yes sells a plan pack of it; it then stands on the packs shelf.",
   for: "Who or what it is for: adults, children, animals, plants, goods. Public.",
   "sold as": "How many are sold as one: pair, or set of 4. Public.",

@@ -4,15 +4,18 @@ import { CareCardPage } from "../../layouts/care-card.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { PriceSheetPage } from "../../layouts/price-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
+import { SparesPageView } from "../../layouts/spares-page.tsx";
 import { isPriced, type Pricing, pricingsOf } from "../findings/pricing.ts";
+import { shownPrices } from "../findings/shown-price.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
 import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
-import { careCardPath, listingPath, priceSheetPath, productPagePath, rootFrom } from "../leaves/paths.ts";
+import { careCardPath, listingPath, priceSheetPath, productPagePath, rootFrom, sparesPath } from "../leaves/paths.ts";
 import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
+import { sparesPageLeaf } from "../leaves/spares-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { pageHtml } from "./page-html.ts";
@@ -64,7 +67,11 @@ function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
 
 /** What the wall lets through of one recipe. */
 export const storeItemOf = (variants: Variants, shop: Shop, hash: string): StoreItem =>
-  storeItems.answer(hash, () => storeItem(variants, shop.division, shop.selling));
+  storeItems.answer(hash, () => {
+    const pricings = isPriced(shop) ? pricingsOf(variants, shop) : undefined;
+    const prices = shownPrices(variants, shop, pricings);
+    return storeItem(variants, shop.division, shop.selling, (item) => prices[variants.indexOf(item)]);
+  });
 
 /** From here on the store knows nothing but its own item and its own shop. */
 export const storePagesOf = (
@@ -81,7 +88,13 @@ export const storePagesOf = (
       const card = careCardLeaf(item, variant, shop);
       return { path: `store/${cardPath}`, html: pageHtml(<CareCardPage leaf={card} root={rootFrom(cardPath)} />) };
     });
-    return [{ path: `store/${path}`, html: pageHtml(<ProductPageView leaf={leaf} root={rootFrom(path)} />) }, ...cards];
+    const sparesAt = sparesPath(item.slug);
+    const spares = sparesPageLeaf(item, shop, feed);
+    return [
+      { path: `store/${path}`, html: pageHtml(<ProductPageView leaf={leaf} root={rootFrom(path)} />) },
+      { path: `store/${sparesAt}`, html: pageHtml(<SparesPageView leaf={spares} root={rootFrom(sparesAt)} />) },
+      ...cards,
+    ];
   });
 
 /** Lets go of pages that were in neither this round nor the one before. */

@@ -2,8 +2,13 @@
 import { formatSvg } from "../drawing/svg.ts";
 import { atomFeed, siteMap } from "../leaves/feed.ts";
 import { feedPath, picturePath } from "../leaves/paths.ts";
+import { drawnFiles } from "../leaves/store-images.ts";
 import type { StoreItem, StoreShop } from "../leaves/store-item.ts";
 import type { Asset } from "./site.ts";
+
+/** Drawings that the pages show are always there. */
+export const drawingFiles = (items: readonly StoreItem[]): Asset[] =>
+  items.flatMap((item) => drawnFiles(item).map(({ path, text }) => ({ path: `store/${path}`, text })));
 
 export function storeFiles(items: readonly StoreItem[], shop: StoreShop): Asset[] {
   if (shop.address === undefined) return [];

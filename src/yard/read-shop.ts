@@ -22,13 +22,17 @@ const divisions: Readonly<Record<string, Division>> = {
   mm: { unit: "mm" },
 };
 
+/** Words for the store that a shop may leave out. */
+const told = ["about", "pickup", "delivery", "returns"] as const;
+
 /** The shop is absent where there is any problem. */
 export function readShop(file: string, text: string): { shop?: Shop; problems: Problem[] } {
   const { tree, problems } = readYamlTree(file, text, 1);
   if (problems.length > 0) return { problems: inReadingOrder(problems) };
   const { placed: f, problems: found } = checkShape(tree, shopSchema, "of the shop");
   if (!f) return { problems: inReadingOrder(found) };
-  problems.push(...checkPublicWords([f.tagline, f.ordering, f["care-note"], f.plans?.licence]));
+  const words = told.map((key) => f[key]);
+  problems.push(...checkPublicWords([f.tagline, f.ordering, f["care-note"], f.plans?.licence, ...words]));
   const division = readDivision(f.division, problems);
   const kerf = parseYardLength("kerf", f.kerf, problems);
   const wage = parsePrice(f.wage, problems);
@@ -52,6 +56,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       papers,
       ordering: f.ordering.text,
       careNote: f["care-note"].text,
+      ...Object.fromEntries(told.flatMap((key) => (f[key] ? [[key, f[key].text]] : []))),
       wage,
       notes: f.notes.text,
       ...(address === undefined ? {} : { address }),

@@ -63,6 +63,10 @@ export const shopSchema = z.strictObject({
   contact: text("how to reach it").meta(shown),
   address: text("where the store is published, like https://shop.example/").meta(shown).optional(),
   ordering: text("lead time, pickup and returns").meta(shown),
+  about: text("who makes it and how, for the page about the shop").meta(shown).optional(),
+  pickup: text("where and when it can be fetched").meta(shown).optional(),
+  delivery: text("how it is sent, and how far").meta(shown).optional(),
+  returns: text("what happens when it comes back").meta(shown).optional(),
   "care-note": text("care that holds for everything sold").meta(shown),
   plans: z
     .strictObject({

@@ -162,6 +162,11 @@ export type Shop = {
   /** Store words: lead time, pickup, returns. Public. */
   readonly ordering: string;
   readonly careNote: string;
+  /** Who makes it and how; how it is fetched, sent and given back. Public, each a line of its own in the store. */
+  readonly about?: string;
+  readonly pickup?: string;
+  readonly delivery?: string;
+  readonly returns?: string;
   /** Where the store is published, with a slash at its end. Public. */
   readonly address?: string;
   /** Private. */

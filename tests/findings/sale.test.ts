@@ -9,14 +9,18 @@ import { barredText, saleSheet } from "../../src/leaves/sale-sheet.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { type Evidence, evidenceKinds, provenBy } from "../../src/recipe/evidence.ts";
 import { type HazardClass, hazardClasses } from "../../src/recipe/recipe.ts";
+import { exact } from "../../src/units/length.ts";
 import { textsIn } from "../leaves/printed.ts";
 import { listsOn, noticesOn, tableOn } from "../leaves/sheet-blocks.ts";
-import { corral, shop } from "../leaves/worked-goods.ts";
+import { corral, rack, shop } from "../leaves/worked-goods.ts";
 
 const whole: Evidence = Object.fromEntries(
   evidenceKinds.filter((kind) => kind !== "food").map((kind) => [kind, `tried ${kind}`]),
 );
+const [rackItem] = rack;
+const low = { fittings: [], overall: { width: exact(20), depth: exact(20), height: exact(20) } };
 const child = (evidence?: Evidence) => ({
+  ...low,
   classes: ["C", "S"] as readonly HazardClass[],
   ...(evidence ? { evidence } : {}),
 });
@@ -48,7 +52,23 @@ describe("a thing for children", () => {
 
 it("no other class needs evidence", () => {
   for (const one of Object.keys(hazardClasses) as HazardClass[])
-    expect(isForSale({ classes: [one] })).toBe(one !== "C");
+    expect(isForSale({ ...low, classes: [one] })).toBe(one !== "C");
+});
+
+describe("what can tip: the rack, 28 x 14 x 60, is more than three times as high as it is deep", () => {
+  const bare = { ...rackItem, fittings: [] };
+  it("is sold with its anchor kit; without it only where it is told how it was tried", () => {
+    expect(isForSale(rackItem)).toBe(true);
+    expect(missingForSale(bare).map(({ kind }) => kind)).toEqual(["tip"]);
+    expect(isForSale({ ...bare, evidence: { tip: "pulled at its top with 15 lb" } })).toBe(true);
+    expect(barredText({ ...bare })).toBe("Not in the store: no evidence of tip.");
+    expect(saleSheet(bare)?.says).toContain("tall for its depth");
+  });
+  it("42 high on 14 is asked, 41 is not; nor is what isn't of class T", () => {
+    const of = (height: number, classes: readonly HazardClass[] = ["T"]) =>
+      isForSale({ classes, fittings: [], overall: { ...rackItem.overall, height: exact(height) } });
+    expect([of(42), of(41), of(42, ["S"])]).toEqual([false, true, true]);
+  });
 });
 
 describe("the binder", () => {

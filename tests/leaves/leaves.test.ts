@@ -94,7 +94,7 @@ describe("leaves", () => {
 
   it("the rack's page and card tell the buyer to fasten it; the kit comes with it", () => {
     const item = storeItem(rack, shop.division);
-    expect(productPageLeaf(item, storeShop(shop)).included).toEqual(["anchor kit for a wall"]);
+    expect(productPageLeaf(item, storeShop(shop)).included).toContain("anchor kit for a wall");
     expect(store.find(({ path }) => path.endsWith("seedling-hardening-rack/plain.html"))?.html).toContain(
       "Fasten it to solid wood or masonry",
     );
@@ -120,7 +120,7 @@ describe("the wall", () => {
     for (const { path, html } of store) {
       const depth = path.split("/").length - 2;
       for (const [, target] of html.matchAll(/(?:href|src)="([^"#][^"]*)"/g)) {
-        if (target === "data:,") continue;
+        if (target === "data:," || target?.startsWith("mailto:")) continue;
         expect(target, path).not.toMatch(/^[a-z]+:|^\//);
         expect((target?.match(/\.\.\//g) ?? []).length, path).toBeLessThanOrEqual(depth);
       }
@@ -131,6 +131,7 @@ describe("the wall", () => {
     const pages = [...binder, ...store].map(({ path }) => path);
     for (const { path, html } of [...binder, ...store]) {
       for (const [, target] of html.matchAll(/<a [^>]*href="([^"#][^"]*)"/g)) {
+        if (target?.startsWith("mailto:")) continue;
         expect(pages).toContain(new URL(target ?? "", `https://x/${path}`).pathname.slice(1));
       }
     }

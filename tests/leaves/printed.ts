@@ -8,7 +8,7 @@ import { GuidePageView } from "../../layouts/guide-page.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
-import { StoreIndexPage } from "../../layouts/store-index.tsx";
+import { SparesPageView } from "../../layouts/spares-page.tsx";
 import type { Item } from "../../src/item/item.ts";
 import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
 import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
@@ -25,10 +25,12 @@ import {
   listingPath,
   productPagePath,
   rootFrom,
+  sparesPath,
 } from "../../src/leaves/paths.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
-import { storeIndexLeaf } from "../../src/leaves/store-index.ts";
+import { sparesPageLeaf } from "../../src/leaves/spares-page.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
+import { shopPages } from "../../src/site/shop-pages.tsx";
 import type { Shop } from "../../src/yard/yard.ts";
 
 export type Goods = readonly [Item, ...Item[]];
@@ -70,13 +72,21 @@ export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
 export function printStore(all: readonly Goods[], shop: Shop): Printed[] {
   const items = all.map((variants) => storeItem(variants, shop.division));
   const open = storeShop(shop);
-  const index = storeIndexLeaf(items, open);
   return [
-    { path: `store/${indexPath}`, leaf: index, html: renderToString(StoreIndexPage({ leaf: index, root: "" })) },
     ...items.map((item) => {
       const path = productPagePath(item.slug);
       const leaf = productPageLeaf(item, open);
       return { path: `store/${path}`, leaf, html: renderToString(ProductPageView({ leaf, root: rootFrom(path) })) };
+    }),
+    ...shopPages(items, open, false).map(({ path, html }) => ({
+      path,
+      leaf: [],
+      html: html.replace(/^<!doctype html>\n/, ""),
+    })),
+    ...items.map((item) => {
+      const path = sparesPath(item.slug);
+      const leaf = sparesPageLeaf(item, open);
+      return { path: `store/${path}`, leaf, html: renderToString(SparesPageView({ leaf, root: rootFrom(path) })) };
     }),
     ...items.flatMap((item) =>
       item.variants.map((variant) => {

@@ -10,6 +10,8 @@ import { onTheWeb } from "../../src/leaves/on-the-web.ts";
 import { dataMarkup, productData } from "../../src/leaves/product-data.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { type StoreItem, type StoreShop, storeItem, storeShop } from "../../src/leaves/store-item.ts";
+import { exact } from "../../src/units/length.ts";
+import { poundsAsPrinted } from "../../src/units/mass.ts";
 import { readWebAddress } from "../../src/yard/web-address.ts";
 import { corral, rack, shop } from "./worked-goods.ts";
 
@@ -49,7 +51,7 @@ function complaintsOf(value: unknown): string {
 describe("the corral as a Product", () => {
   it("is 30 x 18 x 26 in (INH) and as heavy as the page prints (LBR)", () => {
     const { width, depth, height, weight } = data;
-    expect([width, depth, height].map(({ value, unitCode }) => [value, unitCode])).toEqual([
+    expect([width, depth, height].map((one) => [one?.value, one?.unitCode])).toEqual([
       [30, "INH"],
       [18, "INH"],
       [26, "INH"],
@@ -63,6 +65,39 @@ describe("the corral as a Product", () => {
     );
     expect(JSON.stringify(data)).not.toMatch(/price|cost/i);
   });
+  it("2 ready now, made in 3 weeks and sold are InStock with 2, MadeToOrder in 3 WEE, SoldOut; schema.org allows it", () => {
+    const states = [
+      { kind: "ready", count: 2 },
+      { kind: "made", time: { count: 3, unit: "week" } },
+      { kind: "sold" },
+    ] as const;
+    const price = { amount: exact(84) };
+    const offers = goods.offers.map((offer, i) => ({ ...offer, price, availability: states[i] ?? states[0] }));
+    const stated = productData({ ...goods, offers: offers as unknown as StoreItem["offers"] }, online, "A corral.");
+    expect(stated.offers.map((one) => one.availability.split("/").at(-1))).toEqual([
+      "InStock",
+      "MadeToOrder",
+      "SoldOut",
+    ]);
+    expect(stated.offers[0]?.inventoryLevel?.value).toBe(2);
+    expect(stated.offers[1]?.deliveryLeadTime).toMatchObject({ value: 3, unitCode: "WEE" });
+    expect(complaintsOf(JSON.parse(dataMarkup(stated).html))).toBe("");
+  }, 60_000);
+  it("a pair weighs what both weigh, 42.8 lb; its sizes are said of one of the two, 21.4 lb each", () => {
+    const pair = productData(
+      {
+        ...goods,
+        soldAs: { count: 2, words: "pair", weight: 42.8 },
+        offers: goods.offers.map((offer) => ({ ...offer, weight: 42.8 })) as unknown as StoreItem["offers"],
+      },
+      online,
+      "Two corrals.",
+    );
+    expect([pair.width, pair.weight.value]).toEqual([undefined, poundsAsPrinted(42.8)]);
+    expect(pair.offers[0]?.includesObject).toMatchObject({ amountOfThisGood: 2, typeOfGood: { width: { value: 30 } } });
+    expect(pair.offers[0]?.includesObject?.typeOfGood.weight.value).toBe(poundsAsPrinted(21.4));
+    expect(complaintsOf(JSON.parse(dataMarkup(pair).html))).toBe("");
+  }, 60_000);
   it("is what schema.org's own types allow, as it stands in the page; a word they don't know is refused", () => {
     expect(typed["@type"]).toBe("Product");
     const printed = JSON.parse(dataMarkup(data).html) as object;
@@ -130,12 +165,19 @@ describe("feed and map", () => {
     expect(siteMap(two, open)).toBeUndefined();
     expect(onTheWeb(open, { path: "index.html", kind: "website", hasFeed: true })).toBeUndefined();
   });
-  it("the map has the first page and each product: 1 + 2 = 3", () => {
+  it("the map has the first page, each product and its pieces, the line, care and the shop: 1 + 2 + 2 + 1 + 2 = 8", () => {
     const places = elementsOf(siteMap(two, online) ?? "").filter(({ name }) => name === "loc");
     expect(places.map(({ text }) => text)).toEqual(
-      ["", "goods/hose-and-pot-corral.html", "goods/seedling-hardening-rack.html"].map(
-        (path) => `https://yard.example/store/${path}`,
-      ),
+      [
+        "",
+        "goods/hose-and-pot-corral.html",
+        "goods/seedling-hardening-rack.html",
+        "lines/garden-line.html",
+        "spares/hose-and-pot-corral.html",
+        "spares/seedling-hardening-rack.html",
+        "care.html",
+        "about.html",
+      ].map((path) => `https://yard.example/store/${path}`),
     );
   });
   it("markup and signs that XML can't hold stay text or go", () => {

@@ -6,8 +6,7 @@ import { exact } from "../../src/units/length.ts";
 import { corral, shop } from "./worked-goods.ts";
 
 const goods = storeItem(corral, shop.division);
-const choiceOf = (item: StoreItem): string | undefined =>
-  storeIndexLeaf([item], storeShop(shop)).lines[0]?.goods[0]?.choice;
+const choiceOf = (item: StoreItem): string | undefined => storeIndexLeaf([item], storeShop(shop)).goods[0]?.choice;
 
 const form = (name: string, width: number): StoreItem["forms"][number] => ({
   name,

@@ -118,6 +118,7 @@ const coatsOf = (what: Finish, members: readonly string[]): Variant["finish"][nu
 const dressed = (item: Item, own: Partial<Item>): [Item, Item, Item] => {
   const whole: Item = {
     ...priced(item, fenceBoard),
+    availability: { kind: "made" },
     ...own,
     variants: ["plain", "white", "oil"].map((slug) => ({ slug, name: slug, form: "" })),
   };

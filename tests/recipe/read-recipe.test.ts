@@ -235,6 +235,8 @@ it("of the front-matter the store may show these fields and no other", () => {
     "class",
     "line",
     "listed",
+    "availability",
+    "photos",
     "purpose",
     "overall",
     "names of finish",

@@ -151,6 +151,25 @@ export const choiceSentences = {
     ...near(f.nearest),
     mend: f.nearest === undefined ? "Name who uses it; the purpose says more." : `Write "${f.nearest}".`,
   }),
+  availability: (f: { found: string }) => ({
+    says: `"${f.found}" doesn't say whether a buyer finds it ready.`,
+    found: f.found,
+    expected: '"ready now 2", "made to order in 3 weeks", "made to order" or "sold"',
+    mend: "Write one of them, for all variants, or a line of its own for each variant.",
+  }),
+  "availability-variant": (f: { found: string; known: readonly string[]; nearest: string | undefined }) => ({
+    says: `"${f.found}" is no variant of this recipe.`,
+    found: f.found,
+    expected: `one of ${f.known.join(", ")}`,
+    ...near(f.nearest),
+    mend: "Name a variant as its care card's address does.",
+  }),
+  "photo-words": (f: { found: string }) => ({
+    says: `"${f.found}" under photos is no number of a photograph.`,
+    found: f.found,
+    expected: "the number that its file's name starts with, like 1 for 01-by-the-door.jpg, and what it shows",
+    mend: "Write the number, a colon, and in words what is seen.",
+  }),
   "for-without-class": (f: { user: string; needs: string }) => ({
     says: `It is for ${f.user}, but its class lacks ${f.needs}.`,
     found: f.user,

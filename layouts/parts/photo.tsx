@@ -1,0 +1,31 @@
+// A picture file or a photograph with its caption; the browser takes the size and the format that suit it.
+import type { VNode } from "preact";
+import type { Image, Photo } from "../../src/leaves/leaf.ts";
+
+/** `soon`: it is seen at once and isn't waited for. */
+export const ImageFile = ({ of, root, soon }: { of: Image; root: string; soon?: boolean | undefined }): VNode => (
+  <img
+    src={`${root}${of.path}`}
+    width={of.width}
+    height={of.height}
+    alt={of.alt}
+    loading={soon ? undefined : "lazy"}
+    decoding="async"
+  />
+);
+
+export const PhotoFigure = ({ of, root, soon }: { of: Photo; root: string; soon?: boolean | undefined }): VNode => (
+  <figure class="photo">
+    <picture>
+      {of.sources.map(({ type, files }) => (
+        <source
+          type={type}
+          srcset={files.map(({ path, width }) => `${root}${path} ${width}w`).join(", ")}
+          sizes="(min-width: 60rem) 40rem, 100vw"
+        />
+      ))}
+      <ImageFile of={of.image} root={root} soon={soon} />
+    </picture>
+    <figcaption>{of.caption}.</figcaption>
+  </figure>
+);
