@@ -99,6 +99,24 @@ export const cordSentences = {
     expected: `at most ${said(f.room)}`,
     mend: "Make them smaller, or use a wider board.",
   }),
+  "text-letters": (f: { saying: string; unknown: readonly string[] }) => ({
+    says: `the letters that signs are set in have no ${f.unknown.map((letter) => `"${letter}"`).join(", ")}.`,
+    found: f.saying,
+    mend: "Write it in other letters.",
+  }),
+  "text-too-long": (f: {
+    saying: string;
+    member: string;
+    height: number;
+    width: number;
+    room: number;
+    fits: number;
+  }) => ({
+    says: `"${f.saying}" is ${said(f.width)} wide in letters ${said(f.height)} high, and its row on ${f.member} is ${said(f.room)} wide.`,
+    found: f.saying,
+    expected: f.fits > 0 ? `letters at most ${said(f.fits)} high` : "fewer letters",
+    mend: "Make the letters smaller, say it shorter, or give the row more room.",
+  }),
   "text-no-holes": (f: { member: string; side: Side }) => ({
     says: `the row on ${f.member} is to stand between holes, but it has none on either hand of its middle at the ${f.side}.`,
     mend: "Take `between holes` away, or drill the holes under cuts.",
