@@ -2,15 +2,30 @@
 import { drawBoard } from "../drawing/board-layout.ts";
 import { binderSheet } from "../drawing/sheet.ts";
 import type { PlannedBoard, PlannedStrip } from "../findings/board-plan.ts";
+import { shortHolds } from "../findings/hand-safety.ts";
+import { offcutsOf } from "../findings/offcuts.ts";
 import { sawCutsOf } from "../findings/saw-cuts.ts";
-import { compareLengths, type Exact, type Length, zero } from "../units/length.ts";
+import { sawRunsOf } from "../findings/saw-runs.ts";
+import type { YardList } from "../findings/yard-list.ts";
+import { compareLengths, type Length, zero } from "../units/length.ts";
+import { sawsOf } from "../yard/saws.ts";
+import type { Shop } from "../yard/yard.ts";
 import type { BinderEdition } from "./edition.ts";
-import type { Picture } from "./leaf.ts";
+import type { Picture, Table } from "./leaf.ts";
 import { pictureOn } from "./picture.ts";
+import { holdWords, safeOrder, settingsTable } from "./saw-settings.ts";
+import { proofWords } from "./yard-sheet.ts";
 
 export type CuttingSheet = {
+  /** Whether the boards are known to be the cheapest. */
+  readonly proof: string;
   readonly boards: readonly CutBoard[];
   readonly kerf: string;
+  /** One row for each setting of a saw, in the order of the work, with an empty box. */
+  readonly settings: Table;
+  /** How the order keeps the hands safe, and what to do where it can't. */
+  readonly safety: readonly string[];
+  readonly offcuts: Table;
 };
 
 export type CutBoard = {
@@ -24,24 +39,47 @@ export type CutBoard = {
   readonly strips: readonly string[];
 };
 
-export const cuttingSheet = (
+export function cuttingSheet(
   itemSlug: string,
-  plan: readonly PlannedBoard[],
-  kerf: Exact,
-  { bare, length }: BinderEdition,
-): CuttingSheet => ({
-  kerf: length(kerf),
-  boards: plan.map((planned) => ({
-    name: `Board ${planned.number}`,
-    stock: `${planned.board.name}, ${length(planned.stock.length)}`,
-    ...(compareLengths(planned.endLoss, zero) > 0
-      ? { first: `Trim ${bare(planned.endLoss)} off the end first, saw cut included.` }
-      : {}),
-    order: orderWords(planned),
-    picture: pictureOn(binderSheet, (sheet) => drawBoard(itemSlug, planned, sawCutsOf(planned, kerf), bare, sheet)),
-    strips: planned.strips.map((strip) => stripText(planned, strip, bare)),
-  })),
-});
+  { plan, proof }: Pick<YardList, "plan" | "proof">,
+  shop: Pick<Shop, "kerf" | "saws">,
+  edition: BinderEdition,
+): CuttingSheet {
+  const { bare, length } = edition;
+  const saws = sawsOf(shop);
+  const cuts = plan.map((planned) => sawCutsOf(planned, shop.kerf));
+  return {
+    proof: proofWords(proof),
+    kerf: length(shop.kerf),
+    boards: plan.map((planned, i) => ({
+      name: `Board ${planned.number}`,
+      stock: stockWords(planned, edition),
+      ...(compareLengths(planned.endLoss, zero) > 0
+        ? { first: `Trim ${bare(planned.endLoss)} off the end first, saw cut included.` }
+        : {}),
+      order: orderWords(planned),
+      picture: pictureOn(binderSheet, (sheet) => drawBoard(itemSlug, planned, cuts[i] ?? [], bare, sheet)),
+      strips: planned.strips.map((strip) => stripText(planned, strip, bare)),
+    })),
+    settings: settingsTable(sawRunsOf(cuts.flat()), bare),
+    safety: [safeOrder, ...shortHolds(cuts.flat(), saws).map((hold) => holdWords(hold, length))],
+    offcuts: {
+      caption: `Offcuts worth keeping: from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}, in inches; write them into the yard file under in-stock`,
+      heads: ["Board", "Length", "Width", "Left of"],
+      rows: offcutsOf(plan, saws).map((offcut) => [
+        offcut.board.name,
+        bare(offcut.length),
+        bare(offcut.width),
+        `board ${offcut.number}`,
+      ]),
+    },
+  };
+}
+
+const stockWords = ({ board, stock, own, width }: PlannedBoard, { length }: BinderEdition): string =>
+  own
+    ? `${board.name} of the shop's own, ${length(stock.length)} × ${length(width)}`
+    : `${board.name}, ${length(stock.length)}`;
 
 function orderWords({ order, strips }: PlannedBoard): string {
   if (order === "crosscut") return "Crosscut it into lengths first, then rip these.";

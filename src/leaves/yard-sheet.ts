@@ -9,6 +9,8 @@ import type { Table } from "./leaf.ts";
 
 export type YardSheet = {
   readonly boards: Table;
+  /** Boards and offcuts that lie in the shop and are used up. */
+  readonly own?: Table;
   readonly fasteners?: Table;
   readonly finishes?: Table;
   readonly fittings?: Table;
@@ -50,6 +52,16 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
         stock.priced,
       ]),
     },
+    ...tableOf("own", {
+      caption: "Already in the shop, not bought; sizes in inches",
+      heads: ["Board", "Length", "Width", "Number"],
+      rows: list.own.map(({ board, length: long, width, count }) => [
+        board.name,
+        length(long),
+        length(width),
+        String(count),
+      ]),
+    }),
     ...tableOf("fasteners", fastenersTable(list)),
     ...tableOf("finishes", {
       caption: "Finish by variant, whole tins",

@@ -10,6 +10,7 @@ import { readPapers, usualPapers } from "./papers.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
 import { readSelling } from "./read-selling.ts";
 import { readMinutes } from "./read-shop-minutes.ts";
+import { readSaws } from "./saws.ts";
 import { shopSchema } from "./shop-schema.ts";
 import { checkPublicWords } from "./unprovable.ts";
 import { readWebAddress } from "./web-address.ts";
@@ -38,6 +39,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const wage = parsePrice(f.wage, problems);
   const address = f.address && readWebAddress(f.address, problems);
   const papers = f.papers ? readPapers(f.papers, problems) : usualPapers;
+  const saws = f.saws && readSaws(f.saws, problems);
   const listing = f.listing && readLimits(f.listing, problems);
   const minutes = f.minutes && readMinutes(f.minutes, f.timed, problems);
   if (f.timed && !f.minutes) problems.push(problem("timed-alone", keyAt(tree, "timed"), {}));
@@ -63,6 +65,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       ...(f.plans
         ? { plans: { licence: f.plans.licence.text, ask: f.plans.ask.text, latest: f.plans.latest.text } }
         : {}),
+      ...(saws ? { saws } : {}),
       ...(listing ? { listing } : {}),
       ...(minutes ? { minutes } : {}),
       ...(selling ? { selling } : {}),

@@ -79,6 +79,14 @@ export const shopSchema = z.strictObject({
   division: text("what lengths are printed to: 1/8, 1/16, 1/32 or mm"),
   papers: text("the papers of the binder's PDFs: letter, a4, letter large, a4 large").optional(),
   kerf: text("the width of the saw's cut, like 1/8"),
+  saws: z
+    .strictObject({
+      "shortest-crosscut": text("the least that a hand holds at the crosscut saw, like 8").optional(),
+      "shortest-rip": text("the shortest that is pushed along the rip fence, like 12").optional(),
+      keep: text("length x width of offcuts worth keeping, like 12 x 1 1/2").optional(),
+      nudge: text("how far a size may be changed to save wood, like 1/2").optional(),
+    })
+    .optional(),
   wage: text("dollars an hour, like 24.00"),
   notes: text("notes for the shop"),
   listing: z

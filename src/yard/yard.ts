@@ -4,6 +4,7 @@ import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
 import type { ListingLimits } from "./listing-limits.ts";
 import type { Paper } from "./papers.ts";
+import type { Saws } from "./saws.ts";
 import type { Selling, ShopMinutes } from "./shop-rates.ts";
 
 /** Clear-wood averages at 12 % moisture (Wood Handbook); not design values. */
@@ -159,6 +160,7 @@ export type Shop = {
   readonly kerf: Exact;
   /** Those that the binder's sheets are written for, as PDF. */
   readonly papers: readonly Paper[];
+  readonly saws?: Saws;
   /** Store words: lead time, pickup, returns. Public. */
   readonly ordering: string;
   readonly careNote: string;

@@ -16,7 +16,7 @@ const lengthText = /\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?/g;
 /** Numbers in the parts of the sheets that carry sizes, with those of names ("No. 6 x 1") and of ordinary counts left out. */
 function numbersOn(variants: readonly [Item, ...Item[]]): { size: string; where: string }[] {
   const set = sheetSetOf(variants, shop);
-  const cutting = cuttingSheet(variants[0].slug, yardList(variants[0], shop.kerf).plan, shop.kerf, edition);
+  const cutting = cuttingSheet(variants[0].slug, yardList(variants[0], shop.kerf), shop, edition);
   const sized = [
     ...tableOn(set, "pieces", "Pieces").rows.map((row) => row.slice(2, 5)),
     ...tablesOn(set, "kit").flatMap(({ rows }) => rows.map((row) => (/×/.test(row[2] ?? "") ? row[2] : ""))),

@@ -1,19 +1,22 @@
-// The cutting plan of a form -> the cut sheet: cautions, then every board as it lies with its strips in order.
+// The cutting plan of a form -> the cut sheet: cautions, saw settings to be ticked, every board as it lies, offcuts to keep.
 import { cautionsFor } from "../../findings/cautions.ts";
 import { cuttingOperations } from "../../findings/operations.ts";
 import { type CutBoard, cuttingSheet } from "../cutting-sheet.ts";
 import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
-import { cautionsOf, figure, heading, listOf, sheetOf, together, words } from "./blocks.ts";
+import { cautionsOf, figure, heading, listOf, sheetOf, tableOf, together, words } from "./blocks.ts";
 import type { SheetSource } from "./sheet-source.ts";
 
-export function cutSheet({ item, bought: [{ list }], shop, edition }: SheetSource): readonly PaperSheet[] {
-  const cutting = cuttingSheet(item.slug, list.plan, shop.kerf, edition);
+export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: SheetSource): readonly PaperSheet[] {
+  const cutting = cuttingSheet(item.slug, list, shop, edition);
   return sheetOf("cutting", "Cutting", "Cut", [
     ...cautionsOf(cautionsFor(cuttingOperations(item))),
     ...words(
       `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board, in the order of the small numbers; what is crossed out is trimmed off, what is grey is left over.`,
     ),
+    ...cutting.safety.flatMap((text) => words(text)),
+    ...tableOf(cutting.settings, true),
     ...cutting.boards.flatMap(boardBlocks),
+    ...(readers === "shop" ? [...tableOf(cutting.offcuts), ...words(cutting.proof, true)] : []),
   ]);
 }
 

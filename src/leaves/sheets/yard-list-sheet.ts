@@ -22,6 +22,7 @@ export function yardListSheet(source: SheetSource): readonly PaperSheet[] {
   const bare = (table: Table | undefined) => (table === undefined || isShop ? table : withoutMoney(table));
   return sheetOf("yard", "Yard list", "Yard", [
     ...tableOf(bare(yard.boards), true),
+    ...tableOf(isShop ? yard.own : undefined, true),
     ...tableOf(bare(yard.fasteners), true),
     ...tableOf(bare(yard.fittings), true),
     ...tableOf(bare(yard.ropes), true),

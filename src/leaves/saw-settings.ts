@@ -1,0 +1,75 @@
+// Saw runs -> the table of settings, ticked off one by one, and words for cuts that would leave too little in the hand.
+import { formatDegrees, isSlanted } from "../drawing/end-angle.ts";
+import type { ShortHold } from "../findings/hand-safety.ts";
+import type { SawCut } from "../findings/saw-cuts.ts";
+import type { SawRun } from "../findings/saw-runs.ts";
+import type { Length } from "../units/length.ts";
+import type { Table } from "./leaf.ts";
+
+type Said = (length: Length) => string;
+
+export const settingsTable = (runs: readonly SawRun[], length: Said): Table => ({
+  caption: "Saw settings in the order of the work, sizes in inches; tick each when its cuts are made",
+  heads: ["Saw", "Set to", "Cuts", "Gives", "Where"],
+  rows: runs.map((run) => [
+    run.saw === "rip" ? "Rip" : "Crosscut",
+    settingWords(run, length),
+    String(run.cuts.length),
+    givesWords(run),
+    whereWords(run.cuts),
+  ]),
+});
+
+/** `stop 26 5/8, mitre 14° leaning right`: as the cut is drawn on its board. */
+function settingWords({ saw, size, mitre, bevel }: SawRun, length: Said): string {
+  const angles = [
+    ...(isSlanted(mitre) ? [`mitre ${formatDegrees(Math.abs(mitre))} leaning ${mitre > 0 ? "right" : "left"}`] : []),
+    ...(isSlanted(bevel) ? [`blade tilted ${formatDegrees(bevel)}`] : []),
+  ];
+  const first = size === undefined ? "no stop" : `${saw === "rip" ? "fence" : "stop"} ${length(size)}`;
+  return [first, ...angles].join(", ");
+}
+
+function givesWords({ saw, size, cuts }: SawRun): string {
+  const counts = new Map<string, number>();
+  for (const { mark } of cuts) {
+    const name = mark ?? (size === undefined ? "fresh ends" : saw === "rip" ? "strips" : "lengths");
+    counts.set(name, (counts.get(name) ?? 0) + 1);
+  }
+  return [...counts]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([name, count]) => `${count} × ${name}`)
+    .join(", ");
+}
+
+/** `board 1: 2–4, 7; board 2: 2`. */
+export function whereWords(cuts: readonly SawCut[]): string {
+  const boards = [...new Set(cuts.map(({ board }) => board))].sort((a, b) => a - b);
+  return boards
+    .map((board) => {
+      const numbers = cuts.filter((cut) => cut.board === board).map(({ number }) => number);
+      return `board ${board}: ${ranges(numbers).join(", ")}`;
+    })
+    .join("; ");
+}
+
+function ranges(numbers: readonly number[]): string[] {
+  const found: [first: number, last: number][] = [];
+  for (const number of [...numbers].sort((a, b) => a - b)) {
+    const last = found.at(-1);
+    if (last && number === last[1] + 1) last[1] = number;
+    else found.push([number, number]);
+  }
+  return found.map(([first, last]) =>
+    first === last ? `${first}` : last === first + 1 ? `${first}, ${last}` : `${first}–${last}`,
+  );
+}
+
+export const safeOrder =
+  "Each strip gives its shortest piece first, so that the long end stays in the hand; a short piece is cut off long stock against a stop, is never held, and lies where it falls until the blade stands still.";
+
+/** What to do instead is common practice, no source. */
+export const holdWords = ({ saw, inHand, limit, cuts }: ShortHold, length: Said): string =>
+  saw === "rip"
+    ? `Too short to push along the fence by hand (${length(inHand)}; the shop's limit is ${length(limit)}): ${whereWords(cuts)}. Fix the piece to a longer carrier board, or saw it by hand in the vice.`
+    : `Too little would stay in the hand (${length(inHand)}; the shop's limit is ${length(limit)}): ${whereWords(cuts)}. Clamp the piece to fence and stop, both hands away, and wait until the blade stands still; or saw it by hand in the vice.`;
