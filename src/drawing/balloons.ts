@@ -20,7 +20,7 @@ export type Columns = {
 
 const usualRadius = 3.4;
 /** The type of a mark with words in it ("B right") and its room to the rim, mm. */
-const wordType = 2.8;
+export const wordType = 2.8;
 const wordRoom = 0.6;
 
 /** All balloons of a drawing are as large as its longest mark asks. */

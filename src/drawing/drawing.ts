@@ -7,13 +7,16 @@ export type LineKind =
   | "visible" // continuous wide: edges and outlines
   | "strong" // visible, of what a step adds
   | "light" // continuous narrow: what is already there
+  | "pale" // visible, on coats so dark that ink is lost on them
   | "dimension" // continuous narrow: dimension, extension and leader lines
   | "path" // long-dashed dotted narrow: the way a part moves, centre lines
   | "hidden"; // dashed narrow
 
 /** Tints of a filled region; the page's style sheet and svg.ts know their colours, readable in grey. */
 export type Tone =
-  | { readonly kind: "wood" | "added" | "there" | "end grain" | "figure" | "paper" }
+  | { readonly kind: "wood" | "added" | "there" | "end grain" | "figure" | "fitting" | "paper" }
+  /** Seen through. */
+  | { readonly kind: "pane" }
   | { readonly kind: "coat"; readonly colour: string; readonly shade: number };
 
 export type Mark =

@@ -4,29 +4,32 @@ import { hullOf, isClear } from "../geometry/clear-way.ts";
 import type { Vec3 } from "../geometry/shape.ts";
 import { add, subtract } from "../geometry/vector.ts";
 import { nearness, type View } from "../geometry/view.ts";
-import type { Contact, Item, Panel } from "../item/item.ts";
+import type { Item, Panel } from "../item/item.ts";
 import { inches } from "../units/length.ts";
 import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
-import type { Drawing, Mark, Paper } from "./drawing.ts";
-import { explode, type Unit, unitsOf } from "./explode.ts";
+import type { Drawing } from "./drawing.ts";
+import { explode, singly, type Unit, unitsOf } from "./explode.ts";
+import { extrasOf, fittingExtras, fittingSeats, spoken } from "./extras.ts";
 import { drawNotes } from "./notes.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
+  drawPanes,
   drawRegions,
   inPlace,
   type Picture,
   type Placement,
   pictureSize,
-  spotOnPaper,
   standingLight,
   takePicture,
 } from "./picture.ts";
+import { drawRopeWays, ropesApart } from "./rope-ways.ts";
 import { fitScale } from "./scale.ts";
+import { drawSeatPaths, endSeats } from "./seat-paths.ts";
 import { binderSheet, pictorialPen, type Sheet } from "./sheet.ts";
 import { standingViews } from "./standing-view.ts";
-import { seenParts, seenShare, seenStretches } from "./visibility.ts";
+import { seenExtra, seenParts, seenShare } from "./visibility.ts";
 
 /** Gaps that are tried, the smallest first, as parts of the item's middle size. */
 const gaps = [0.2, 0.28, 0.38, 0.5, 0.65];
@@ -36,25 +39,39 @@ const seenOfUnit = 0.3;
 
 const edge = 2;
 
-type Apart = { readonly picture: Picture; readonly units: readonly Unit[]; readonly from: string };
+/** `by` tells how far members and fittings have moved. */
+type Apart = {
+  readonly picture: Picture;
+  readonly units: readonly Unit[];
+  readonly by: ReadonlyMap<string, Vec3>;
+  readonly from: string;
+};
 
 /** The first gap and side from which enough of everything is seen; else the one that shows most of what is seen least. */
 export function moveApart(item: Item): Apart {
   const { width, depth, height } = item.overall;
   const middle = [width, depth, height].map(inches).sort((a, b) => a - b)[1] as number;
+  const fittings = item.fittings.filter(({ solid }) => solid !== undefined);
+  const seats = fittingSeats(fittings, item.members);
   let best: { readonly apart: Apart; readonly least: number } | undefined;
   for (const { words, view } of standingViews.slice(0, 4)) {
     const opened = new Set(nearestOfKinds(item.panels, view).map((panel) => panel.name));
     for (const part of gaps) {
       const units = unitsOf(item, opened, middle * part * 0.45);
-      const by = explode(item.contacts, units, middle * part);
+      const by = explode(
+        [...item.contacts, ...seats],
+        [...units, ...singly(fittings.map(({ id }) => id))],
+        middle * part,
+      );
+      const of = (id: string): Vec3 => by.get(id) ?? [0, 0, 0];
       const picture = takePicture(
-        item.members.map((member) => ({ member, by: by.get(member.id) ?? [0, 0, 0] })),
+        item.members.map((member) => ({ member, by: of(member.id) })),
         view,
+        [...fittings.flatMap((fitting) => fittingExtras(fitting, of(fitting.id))), ...ropesApart(item, of)],
       );
       if (runIntoEachOther(picture)) continue;
       const least = leastSeen(picture, units);
-      const apart = { picture, units, from: words };
+      const apart = { picture, units, by, from: words };
       if (least >= 1) return apart;
       if (best === undefined || least > best.least) best = { apart, least };
     }
@@ -65,7 +82,8 @@ export function moveApart(item: Item): Apart {
 /** Where nothing can be moved apart, the item as it stands. */
 function together(item: Item): Apart {
   const { words, view } = standingViews[0] as (typeof standingViews)[number];
-  return { picture: takePicture(item.members.map(inPlace), view), units: unitsOf(item, new Set(), 0), from: words };
+  const picture = takePicture(item.members.map(inPlace), view, extrasOf(item));
+  return { picture, units: unitsOf(item, new Set(), 0), by: new Map(), from: words };
 }
 
 /** Whether boards overlap that were moved against each other; square ones never do, as their seats open along an axis. */
@@ -102,60 +120,18 @@ function leastSeen(picture: Picture, units: readonly Unit[]): number {
     marks.set(member.mark, Math.max(marks.get(member.mark) ?? 0, share));
   }
   const unitShares = units.map((unit) => seenShare(unit.members.map((id) => byId.get(id) as (typeof parts)[number])));
+  const extras = new Set(
+    [...picture.extras, ...picture.panes.extras].flatMap((one) => (one.stuff === "rope" ? [] : [one.name])),
+  );
   return Math.min(
+    ...[...extras].map((name) => seenShare([seenExtra(picture, name)]) / seenOfUnit),
     ...[...marks.values()].map((share) => share / seenOfPiece),
     ...unitShares.map((share) => share / seenOfUnit),
   );
 }
 
-/** Thin lines from seat to seat: along the seat's normal first. Of a row of like members the first and the last. */
-function pathsOf(item: Item, picture: Picture, placement: Placement): Mark {
-  const by = new Map(picture.bodies.map((body) => [body.member.id, body.by]));
-  const chains = endSeats(item).flatMap(({ a, b, normal, patch }) => {
-    const [from, to] = [by.get(a), by.get(b)];
-    if (from === undefined || to === undefined || from.every((step, k) => Math.abs(step - (to[k] as number)) < 1e-9)) {
-      return [];
-    }
-    const seat = [0, 1, 2].map((k) => patch.reduce((sum, p) => sum + (p[k] as number), 0) / patch.length);
-    const axis = normal.findIndex((part) => Math.abs(part) > 0.9);
-    let at = add(seat as unknown as Vec3, from);
-    const corners: Vec3[] = [at];
-    for (const k of [axis, 0, 1, 2]) {
-      if (k < 0) continue;
-      const goal = (seat[k] as number) + (to[k] as number);
-      if (Math.abs(goal - (at[k] as number)) < 1e-9) continue;
-      at = at.map((part, i) => (i === k ? goal : part)) as unknown as Vec3;
-      corners.push(at);
-    }
-    return corners
-      .slice(1)
-      .flatMap((corner, i) => seenStretches(picture, corners[i] as Vec3, corner))
-      .map((stretch) => stretch.map((spot): Paper => spotOnPaper(picture, placement, spot)));
-  });
-  return { kind: "lines", line: "path", chains };
-}
-
-/** Contacts that a join holds together; of members that no join holds, all their contacts. */
-function fastenedContacts(item: Item): readonly Contact[] {
-  const pair = (a: string, b: string): string => (a < b ? `${a} ${b}` : `${b} ${a}`);
-  const joined = new Set(item.joins.map((join) => pair(join.a, join.b)));
-  const held = new Set(item.joins.flatMap((join) => [join.a, join.b]));
-  return item.contacts.filter(({ a, b }) => joined.has(pair(a, b)) || !held.has(a) || !held.has(b));
-}
-
-/** Contacts of the first and the last member of every row with each thing that the row touches. */
-function endSeats(item: Item): readonly Contact[] {
-  const row = new Map(item.members.map((member) => [member.id, `${member.panel ?? ""}/${member.group}`]));
-  const rows = new Map<string, Contact[]>();
-  for (const contact of fastenedContacts(item)) {
-    const key = `${row.get(contact.a)} ${row.get(contact.b)} ${contact.normal.map(Math.round).join(" ")}`;
-    rows.set(key, [...(rows.get(key) ?? []), contact]);
-  }
-  return [...rows.values()].flatMap((all) => (all.length <= 4 ? all : [all[0] as Contact, all.at(-1) as Contact]));
-}
-
 export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
-  const { picture, from } = moveApart(item);
+  const { picture, by, from } = moveApart(item);
   const radius = balloonRadius(item.pieces.map((piece) => piece.mark));
   const column = edge + 2 * radius + 5;
   const size = pictureSize(picture);
@@ -175,20 +151,26 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   const columns = columnsBeside(across, sheet.width, edge, height - edge, radius);
   const seen = callouts.filter((callout) => callout.spots.length > 0);
   const hidden = callouts.filter((callout) => callout.spots.length === 0).map((callout) => callout.text);
-  const words = hidden.length === 0 ? [] : [{ text: `Behind the others from here: ${listed(hidden)}` }];
+  const others = [...new Set([...picture.extras, ...picture.panes.extras].map(({ name }) => spoken(name)))];
+  const words = [
+    ...(hidden.length === 0 ? [] : [{ text: `Behind the others from here: ${listed(hidden)}` }]),
+    ...(others.length === 0 ? [] : [{ text: `Not wood: ${listed(others)}` }]),
+  ];
   const notes = drawNotes(words, { left: edge, top: height, width: sheet.width - 2 * edge }, sheet.type);
   const pieces = item.pieces.map((piece) => `${piece.mark}, ${piece.count} of ${piece.name}`);
   return {
     id: `${item.slug}-exploded-${sheet.name}`,
     title: `${item.title}: exploded view`,
-    description: `The ${item.members.length} boards moved apart, seen from ${from}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.`,
+    description: `The ${item.members.length} boards moved apart, seen from ${from}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.${others.length === 0 ? "" : ` Not wood: ${listed(others)}.`}`,
     width: sheet.width,
-    height: hidden.length === 0 ? height : notes.bottom + edge,
+    height: words.length === 0 ? height : notes.bottom + edge,
     pen: pictorialPen(sheet),
     marks: [
       ...drawRegions(picture, placement, standingLight, (_, endGrain) => ({ kind: endGrain ? "end grain" : "wood" })),
       ...drawLines(picture, placement, () => "visible", ["visible"]),
-      pathsOf(item, picture, placement),
+      drawSeatPaths([...endSeats(item), ...fittingSeats(item.fittings, item.members)], by, picture, placement),
+      ...drawRopeWays(item.cords, (id) => by.get(id) ?? [0, 0, 0], picture, placement),
+      ...drawPanes(picture, placement, "light"),
       ...drawBalloons(seen, columns),
       ...notes.marks,
     ],

@@ -4,18 +4,24 @@ import type { Item } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import { formatWithUnit } from "../units/format-length.ts";
 import { inches, type Length } from "../units/length.ts";
+import { type Deck, decksOf } from "./deck-heights.ts";
 import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { type Extent, extentOf } from "./extent.ts";
-import { withFractions } from "./paper-text.ts";
+import { spoken } from "./extras.ts";
+import { listed, withFractions } from "./paper-text.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { drawFigure, figureFor, halfWidth, type ScaleFigure } from "./scale-figure.ts";
 import { drawRule } from "./scale-rule.ts";
 import { pictorialPen, type Sheet, storeSheet } from "./sheet.ts";
+import { spread } from "./spread.ts";
 import { drawStanding, type Room, standIn } from "./standing-view.ts";
-import { textWidth } from "./text-width.ts";
+import { baseline, textWidth } from "./text-width.ts";
+import { seenParts, seenShare } from "./visibility.ts";
 
 const edge = 2;
+/** Of a deck at least this much is seen, or it isn't told. */
+const deckSeen = 0.1;
 /** From the outline to a dimension line, mm: its lower value stands between them. */
 const off = 9;
 
@@ -71,10 +77,12 @@ export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = 
   const stands = ` Beside it, to the same scale, stands ${figure.words}, ${both(figure.height)} ${figure.name === "hand" ? "long" : "high"}.`;
   const beside = rule === undefined ? "" : ` Under it lies ${ruleWords(rule.inches)}.`;
   const all = [...marks, ...(rule?.marks ?? [])];
+  const decks = seenDecks(item, picture).map((deck) => `${spoken(deck.name)} ${both(deck.height)} up`);
+  const levels = decks.length === 0 ? "" : ` Marked beside it: ${listed(decks)}.`;
   return {
     id: `${item.slug}-measured-${sheet.name}`,
     title: `${item.title}: how big it is`,
-    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.${stands}${beside}`,
+    description: `A drawing from the front right with the overall sizes: ${both(width)} wide, ${both(depth)} deep, ${both(height)} high.${levels}${stands}${beside}`,
     width: sheet.width,
     height: extentOf(all).bottom + edge,
     scale: placement.scale,
@@ -111,6 +119,52 @@ function fitted(item: Item, units: readonly [Division, Division], sheet: Sheet):
   return layOut(item, units, sheet, { ...smaller, left, top: smaller.top + edge - extent.top });
 }
 
+/** The decks of which something is seen. */
+function seenDecks(item: Item, picture: Picture): readonly Deck[] {
+  const parts = seenParts(picture);
+  return decksOf(item).filter(({ members }) => {
+    const own = parts.filter((_, i) => members.includes(picture.bodies[i]?.member.id ?? ""));
+    return seenShare(own) > deckSeen;
+  });
+}
+
+/** A tick for each deck at the right back corner: its name and its height in both units. */
+function drawDecks(
+  decks: readonly Deck[],
+  paper: (spot: Vec3) => Paper,
+  [x, y]: readonly [number, number],
+  units: readonly [Division, Division],
+  size: number,
+): Mark[] {
+  const line = size * 1.2;
+  const highest = [...decks].reverse();
+  const corners = highest.map(({ height }) => paper([x, y, inches(height)]));
+  const wishes = corners.map(([, v]) => v);
+  const places = spread(wishes, 3 * line + 1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  return highest.flatMap(({ name, height }, i): Mark[] => {
+    const [u, v] = corners[i] as Paper;
+    const place = places[i] as number;
+    const rows = [spoken(name), ...units.map((one) => withFractions(formatWithUnit(height, one)))];
+    return [
+      {
+        kind: "lines",
+        line: "dimension",
+        chains: [
+          [
+            [u + 1, v],
+            [u + 4, v],
+            [u + 7, place],
+          ],
+        ],
+      },
+      ...rows.map((text, row): Mark => {
+        const at: Paper = [u + 8, place + line * (row - 1) + baseline(size)];
+        return { kind: "text", at, text, size, anchor: "start" };
+      }),
+    ];
+  });
+}
+
 function layOut(item: Item, [first, second]: readonly [Division, Division], sheet: Sheet, room: Room): LaidOut {
   const { width, depth, height } = item.overall;
   const [x, y, z] = [inches(width), inches(depth), inches(height)];
@@ -126,11 +180,12 @@ function layOut(item: Item, [first, second]: readonly [Division, Division], shee
     ...size([x, 0, 0], [x, y, 0], "below right", depth),
     ...size([0, 0, 0], [0, 0, z], "left", height),
   ];
+  const decks = drawDecks(seenDecks(item, picture), paper, [x, y], [first, second], sheet.type);
   const figure = figureFor(x, y, z);
   const rows = [figure.name, ...[first, second].map((one) => withFractions(formatWithUnit(figure.height, one)))];
   const [, ground] = paper([0, 0, 0]);
   const up = ground - paper([0, 0, 1])[1];
-  const { left, bottom } = extentOf(marks);
+  const { left, bottom } = extentOf([...marks, ...decks]);
   const half = halfWidth(figure) * placement.scale;
   const isBeside = sheet.width >= roomBeside;
   const words = Math.max(...rows.map((row) => textWidth(row, sheet.type, false) / 2));
@@ -140,6 +195,7 @@ function layOut(item: Item, [first, second]: readonly [Division, Division], shee
   const line = sheet.type * 1.2;
   const all = [
     ...marks,
+    ...decks,
     ...drawFigure(figure, foot, placement.scale, up),
     ...rows.map((text, i): Mark => {
       const at: Paper = isBeside

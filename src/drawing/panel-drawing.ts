@@ -1,19 +1,20 @@
 // A panel -> its drawing as it lies on the bench, good side up: running sizes from two edges, diagonals, spacer block, fasteners.
 import type { Vec2 } from "../geometry/shape.ts";
-import type { Driven, Item, Member, Panel } from "../item/item.ts";
+import type { Driven, Item, Member, Panel, PlacedFitting } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import { isRounded } from "../units/format-length.ts";
 import { inches, type Length } from "../units/length.ts";
 import { drawDimension } from "./dimensions.ts";
-import type { Drawing, Paper, Tone } from "./drawing.ts";
+import type { Drawing, Mark, Paper, Tone } from "./drawing.ts";
 import { formatDegrees } from "./end-angle.ts";
+import { fittingExtras, fittingSeats, lineOf, spoken } from "./extras.ts";
 import { drawSign, legendRows, signOf } from "./fastener-marks.ts";
 import { drawLeans, leansOf } from "./lean-angle.ts";
 import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, spacedRows } from "./panel-space.ts";
 import { type PanelTapes, panelTapes, type Tape } from "./panel-tapes.ts";
 import { idPart, listed, paperGap, paperLength, timesWords, unitWords } from "./paper-text.ts";
-import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
+import { drawLines, drawPanes, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
@@ -28,7 +29,12 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const members = membersOf(item, panel.members);
   const own = new Set(panel.members);
   const view = faceOnView(panel);
-  const picture = takePicture(members.map(inPlace), view);
+  const fittings = fittingsOn(item, panel);
+  const picture = takePicture(
+    members.map(inPlace),
+    view,
+    fittings.flatMap((fitting) => fittingExtras(fitting)),
+  );
   const say = (length: Length): string => paperLength(length, division);
   const { up, below: across, above: top, corners: ends, hooked } = panelTapes(panel, members);
   const texts = (tape: Tape): readonly string[] => tape.ticks.map(({ reads }) => say(reads));
@@ -83,9 +89,8 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     sheet.type,
   );
   const wood = [...drawLines(picture, placement, () => "visible", ["visible"])];
-  const borders = wood.flatMap((mark) =>
-    mark.kind === "lines" ? mark.chains.flatMap((chain) => chain.slice(1).map((to, i) => [chain[i] as Paper, to])) : [],
-  );
+  const panes = drawPanes(picture, placement, "light");
+  const borders = segmentsOf(wood);
   const keepOff = [...diagonals, ...signs.map((sign) => sign.outline), ...blocks.outlines];
   const leans = drawLeans(panel, members, at, [...borders, ...keepOff], sheet.type);
   const marks = placeInRegions(
@@ -93,7 +98,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     placement,
     members.map((member) => member.mark),
     sheet.type,
-    [...keepOff, ...leans.outlines],
+    [...keepOff, ...leans.outlines, ...segmentsOf(panes)],
   );
   const notes = drawNotes(words, { ...noteRoom, top: foot + below + 3 }, sheet.type);
   const tone = (_: Member, endGrain: boolean): Tone => ({ kind: endGrain ? "end grain" : "wood" });
@@ -108,6 +113,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     marks: [
       ...drawRegions(picture, placement, () => 0, tone),
       ...wood,
+      ...panes,
       ...leans.marks,
       ...blocks.marks,
       { kind: "lines", line: "path", chains: diagonals },
@@ -145,6 +151,26 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   };
 }
 
+const segmentsOf = (marks: readonly Mark[]): readonly (readonly Paper[])[] =>
+  marks.flatMap((mark) =>
+    mark.kind === "lines" ? mark.chains.flatMap((chain) => chain.slice(1).map((to, i) => [chain[i] as Paper, to])) : [],
+  );
+
+/** What lies on this panel's boards and on no other. */
+function fittingsOn(item: Item, panel: Panel): readonly PlacedFitting[] {
+  const own = new Set(panel.members);
+  return item.fittings.filter((fitting) => {
+    const seats = fittingSeats([fitting], item.members);
+    return seats.length > 0 && seats.every(({ a }) => own.has(a));
+  });
+}
+
+/** "On it: pane." */
+const fittingWords = (item: Item, panel: Panel): readonly string[] => {
+  const names = [...new Set(fittingsOn(item, panel).map((fitting) => spoken(lineOf(fitting))))];
+  return names.length === 0 ? [] : [`On it: ${listed(names)}.`];
+};
+
 function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], division: Division): readonly Note[] {
   const members = membersOf(item, panel.members);
   const tapes = panelTapes(panel, members);
@@ -161,6 +187,7 @@ function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], divisio
     ...(leans === "" ? [] : [{ text: leans.trim() }]),
     ...diagonalWords(tapes, (length) => paperLength(length, division)).map((text): Note => ({ text })),
     ...gaps,
+    ...fittingWords(item, panel).map((text): Note => ({ text })),
     ...legendRows(driven, faceOnView(panel), new Set(panel.members)),
   ];
 }
@@ -206,5 +233,7 @@ function describePanel(
     say,
   )
     .map((words) => ` ${words}.`)
+    .join("")}${fittingWords(item, panel)
+    .map((words) => ` ${words}`)
     .join("")}`;
 }

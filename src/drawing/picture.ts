@@ -1,64 +1,70 @@
-// Members where they stand (or moved apart) and a view -> what is seen of them, and its regions and lines on paper.
+// Members where they stand (or moved apart), fittings, ropes and a view -> what is seen, and its regions and lines on paper.
 import { lineChains } from "../geometry/line-chains.ts";
 import type { Scene } from "../geometry/scene.ts";
 import { sceneOf } from "../geometry/scene.ts";
 import type { Vec2, Vec3 } from "../geometry/shape.ts";
-import { type Solid, solidOf } from "../geometry/solid.ts";
 import { inInches } from "../geometry/tolerance.ts";
-import { add, dot } from "../geometry/vector.ts";
+import { dot } from "../geometry/vector.ts";
 import { project, type View } from "../geometry/view.ts";
-import type { Item, Member } from "../item/item.ts";
+import type { Member } from "../item/item.ts";
 import type { LineKind, Mark, Paper, Tone } from "./drawing.ts";
-import { rememberScene } from "./remember-scene.ts";
+import type { Extra } from "./extras.ts";
+import { movedSolid } from "./moved-solid.ts";
+import { type Placed, rememberScene } from "./remember-scene.ts";
 
 export type Body = { readonly member: Member; readonly by: Vec3 };
 
 export const inPlace = (member: Member): Body => ({ member, by: [0, 0, 0] });
 
-/** What a viewer sees, in inches on the view's own plane; owners are indices into bodies, those after them are of ropes. */
-export type Picture = { readonly bodies: readonly Body[]; readonly view: View; readonly scene: Scene };
+/**
+ * What a viewer sees, in inches on the view's own plane. Owners are indices into bodies, those after them into extras; panes hide
+ * nothing: what is seen of them lies over the scene.
+ */
+export type Picture = {
+  readonly bodies: readonly Body[];
+  readonly extras: readonly Extra[];
+  readonly view: View;
+  readonly scene: Scene;
+  readonly panes: Pick<Scene, "lines" | "regions"> & { readonly extras: readonly Extra[] };
+};
 
-function movedSolid(solid: Solid, by: Vec3): Solid {
-  if (by.every((step) => step === 0)) return solid;
-  const move = (p: Vec3): Vec3 => add(p, by);
+const sceneOfAll = (all: readonly Placed[], view: View): Scene =>
+  rememberScene(all, view, () =>
+    sceneOf(
+      all.map(({ solid, by }, i) => ({ id: `part ${i + 1}`, solid: movedSolid(solid, by) })),
+      view,
+      inInches,
+    ),
+  );
+
+export function takePicture(bodies: readonly Body[], view: View, others: readonly Extra[] = []): Picture {
+  const extras = others.filter(({ stuff }) => stuff !== "pane");
+  const panes = others.filter(({ stuff }) => stuff === "pane");
+  const opaque: readonly Placed[] = [...bodies.map(({ member, by }) => ({ solid: member.solid, by })), ...extras];
+  const scene = sceneOfAll(opaque, view);
+  if (panes.length === 0) return { bodies, extras, view, scene, panes: { extras: [], lines: [], regions: [] } };
+  const whole = sceneOfAll([...opaque, ...panes], view);
+  const isPane = (owner: number): boolean => owner >= opaque.length;
   return {
-    ...solid,
-    faces: solid.faces.map((face) => ({
-      ...face,
-      offset: face.offset + dot(face.normal, by),
-      loops: face.loops.map((loop) => loop.map(move)),
-    })),
-    edges: solid.edges.map((edge) => ({ ...edge, a: move(edge.a), b: move(edge.b) })),
-    centroid: move(solid.centroid),
-    box: { min: move(solid.box.min), max: move(solid.box.max) },
+    bodies,
+    extras,
+    view,
+    scene: { ...scene, bounds: whole.bounds },
+    panes: {
+      extras: panes,
+      lines: whole.lines.filter(({ owner }) => isPane(owner)),
+      regions: whole.regions.filter(({ owner }) => isPane(owner)),
+    },
   };
 }
 
-/** Ropes stand where they are; the members may be moved. */
-export function takePicture(bodies: readonly Body[], view: View, ropes: readonly Solid[] = []): Picture {
-  const placed = [
-    ...bodies.map(({ member, by }) => ({ solid: member.solid, by })),
-    ...ropes.map((solid) => ({ solid, by: [0, 0, 0] as const })),
-  ];
-  const scene = rememberScene(placed, view, () => {
-    const members = bodies.map(({ member, by }) => ({ id: member.id, solid: movedSolid(member.solid, by) }));
-    const parts = [...members, ...ropes.map((solid, i) => ({ id: `rope ${i + 1}`, solid }))];
-    return sceneOf(parts, view, inInches);
-  });
-  return { bodies, view, scene };
-}
+/** Rope is shown pale and metal grey, whatever they are made of. */
+const extraTones: Readonly<Record<Exclude<Extra["stuff"], "pane">, Tone>> = {
+  rope: { kind: "coat", colour: "#e6dcc3", shade: 0 },
+  fitting: { kind: "fitting" },
+};
 
-/** Ropes are thin on paper: rods of eight sides do, and keep the drawing light. */
-const coarse = { ...inInches, chord: 1 / 64 };
-
-/** The rods of an item's cords, or of those of these names. */
-export const ropesOf = (item: Pick<Item, "cords">, names?: readonly string[]): readonly Solid[] =>
-  item.cords
-    .filter((cord) => !names || names.includes(cord.name))
-    .flatMap((cord) => cord.tube.map((rod) => solidOf(rod, coarse)));
-
-/** Rope is shown pale, whatever it is made of. */
-const ropeTone: Tone = { kind: "coat", colour: "#e6dcc3", shade: 0 };
+const plainTone = ({ stuff }: Extra): Tone => extraTones[stuff === "rope" ? "rope" : "fitting"];
 
 /** Where a picture lies on paper: mm for an inch, and the paper place of its upper left corner. */
 export type Placement = { readonly scale: number; readonly left: number; readonly top: number };
@@ -95,34 +101,60 @@ export function drawRegions(
   placement: Placement,
   shading: Shading,
   toneOf: (member: Member, endGrain: boolean) => Tone,
+  toneOfExtra: (extra: Extra) => Tone = plainTone,
 ): Mark[] {
   return picture.scene.regions.map((region) => {
     const member = picture.bodies[region.owner]?.member;
     return {
       kind: "region",
-      tone: member ? toneOf(member, isEndGrain(member, region.normal)) : ropeTone,
+      tone: member ? toneOf(member, isEndGrain(member, region.normal)) : toneOfExtra(extraOf(picture, region.owner)),
       shade: shading(region.normal),
       loops: [region.outer, ...region.holes].map((loop) => loop.map((p) => onPaper(picture, placement, p))),
     };
   });
 }
 
-/** Lines by kind; a line that several members share takes the kind that comes first in `order`. Ropes are drawn as light as anything is. */
+function extraOf({ bodies, extras }: Picture, owner: number): Extra {
+  const extra = extras[owner - bodies.length];
+  if (extra === undefined) throw new Error(`no body ${owner} in the picture`);
+  return extra;
+}
+
+/** Lines by kind; a line that several share takes the kind that comes first in `order`. What isn't wood is drawn as light as anything is. */
 export function drawLines(
   picture: Picture,
   placement: Placement,
   kindOf: (member: Member) => LineKind,
   order: readonly LineKind[],
+  kindOfExtra: (extra: Extra) => LineKind = () => order.at(-1) as LineKind,
 ): Mark[] {
+  const kindAt = (owner: number): LineKind => {
+    const member = picture.bodies[owner]?.member;
+    return member ? kindOf(member) : kindOfExtra(extraOf(picture, owner));
+  };
   return order.flatMap((kind, rank) => {
-    const own = picture.scene.lines.filter((line) => {
-      const ranks = [line.owner, ...line.shared].map((i) => {
-        const member = picture.bodies[i]?.member;
-        return member ? order.indexOf(kindOf(member)) : order.length - 1;
-      });
-      return Math.min(...ranks) === rank;
-    });
+    const own = picture.scene.lines.filter(
+      (line) => Math.min(...[line.owner, ...line.shared].map((i) => order.indexOf(kindAt(i)))) === rank,
+    );
     const chains = lineChains(own, inInches.lineUnion).map((chain) => chain.map((p) => onPaper(picture, placement, p)));
     return chains.length === 0 ? [] : [{ kind: "lines" as const, line: kind, chains }];
   });
+}
+
+/** Panes over everything else: a light tint that lets it through, and their outline. */
+export function drawPanes(picture: Picture, placement: Placement, line: LineKind): Mark[] {
+  const paper = (p: Vec2): Paper => onPaper(picture, placement, p);
+  const { regions, lines } = picture.panes;
+  const chains = lineChains(lines, inInches.lineUnion).map((chain) => chain.map(paper));
+  return [
+    ...regions.map(
+      ({ outer, holes }): Mark => ({
+        kind: "region",
+        tone: { kind: "pane" },
+        shade: 0,
+        loops: [outer, ...holes].map((loop) => loop.map(paper)),
+      }),
+    ),
+    ...(chains.length === 0 ? [] : [{ kind: "lines" as const, line, chains }]),
+  ];
 }

@@ -2,15 +2,17 @@
 import type { View } from "../geometry/view.ts";
 import { viewFrom } from "../geometry/view.ts";
 import type { Item, Member } from "../item/item.ts";
-import type { Mark, Tone } from "./drawing.ts";
+import { isDark } from "./dark.ts";
+import type { LineKind, Mark, Tone } from "./drawing.ts";
+import { extrasOf } from "./extras.ts";
 import {
   drawLines,
+  drawPanes,
   drawRegions,
   inPlace,
   type Picture,
   type Placement,
   pictureSize,
-  ropesOf,
   standingLight,
   takePicture,
 } from "./picture.ts";
@@ -54,18 +56,29 @@ export type Room = { readonly left: number; readonly top: number; readonly width
 /** The whole item as large as a round scale allows, in the middle of its room across, at the top of it. */
 export function standIn(item: Item, room: Room): { picture: Picture; placement: Placement; height: number } {
   const first = standingViews[0] as (typeof standingViews)[number];
-  const picture = takePicture(item.members.map(inPlace), first.view, ropesOf(item));
+  const picture = takePicture(item.members.map(inPlace), first.view, extrasOf(item));
   const size = pictureSize(picture);
   const scale = fitScale(size.width, size.height, room);
   const placement = { scale, left: room.left + (room.width - size.width * scale) / 2, top: room.top };
   return { picture, placement, height: size.height * scale };
 }
 
+/** Edges of what is dark are drawn pale: ink would be lost on it. */
 export const drawStanding = (
   picture: Picture,
   placement: Placement,
   toneOf: (member: Member, endGrain: boolean) => Tone,
-): Mark[] => [
-  ...drawRegions(picture, placement, standingLight, toneOf),
-  ...drawLines(picture, placement, () => "visible", ["visible"]),
-];
+): Mark[] => {
+  const lineOf = (tone: Tone): LineKind => (tone.kind === "coat" && isDark(tone.colour) ? "pale" : "visible");
+  return [
+    ...drawRegions(picture, placement, standingLight, toneOf),
+    ...drawLines(
+      picture,
+      placement,
+      (member) => lineOf(toneOf(member, false)),
+      ["visible", "pale"],
+      () => "visible",
+    ),
+    ...drawPanes(picture, placement, "light"),
+  ];
+};

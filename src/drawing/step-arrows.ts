@@ -2,12 +2,13 @@
 import type { Vec3 } from "../geometry/shape.ts";
 import { stretchIn } from "../geometry/stretch-in.ts";
 import { add, dot, length, subtract, times } from "../geometry/vector.ts";
+import { project, type View } from "../geometry/view.ts";
 import type { Driven, Member } from "../item/item.ts";
 import type { Mark, Paper } from "./drawing.ts";
-import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
+import { type Body, type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { type Segment, sideBySide } from "./side-by-side.ts";
-import { isSeen, seenStretches } from "./visibility.ts";
-import type { Entry } from "./way-in.ts";
+import { isSeen, type Sight, seenStretches } from "./visibility.ts";
+import type { Entry, Going } from "./way-in.ts";
 
 /** A board's arrowhead is half as long as what is seen of its way, within these; a shorter way has no arrow. */
 const boardArrow = 3.2;
@@ -24,18 +25,27 @@ const unit = (a: Paper, b: Paper): Paper => {
 
 /** Arrows from the side that goes in first to the seat: on the first and the last of the members whose way is seen best. */
 export function drawWaysIn(entries: readonly Entry[], picture: Picture, placement: Placement): Mark[] {
-  return entries.flatMap(({ members, by, goesIn }) => {
-    if (!goesIn) return [];
-    const ways = members.map((member) => {
-      const way = by.get(member.id) ?? [0, 0, 0];
-      return bestStretch(member, way, picture);
-    });
+  return entries.flatMap((entry) => {
+    if (!entry.goesIn) return [];
+    const ways = waysOf(entry, picture);
     const longest = Math.max(...ways.map((way) => way.seen));
     if (longest * placement.scale < leastArrow) return [];
     const good = ways.filter((way) => way.seen > longest * 0.9);
     const carriers = good.length < 3 ? good : [good[0] as Way, good.at(-1) as Way];
     return carriers.flatMap((way) => wayArrow(way, picture, placement));
   });
+}
+
+const waysOf = ({ members, by, onto = [0, 0, 0] }: Entry, picture: Sight): readonly Way[] =>
+  members.map((member) => bestStretch(member, by.get(member.id) ?? [0, 0, 0], onto, picture));
+
+/** How much is seen of the way of what goes in, inches across the view; what stays needs no way. */
+export function seenWay(entry: Entry, bodies: readonly Body[], view: View): number {
+  if (!entry.goesIn) return Number.POSITIVE_INFINITY;
+  const [way] = [...entry.by.values()];
+  if (way === undefined || length(way) < 1e-9) return Number.POSITIVE_INFINITY;
+  const across = Math.hypot(...project(view, way)) / length(way);
+  return across * Math.max(...waysOf(entry, { bodies, view }).map(({ seen }) => seen));
 }
 
 /** A way in as it is drawn: from its start to the seat, and how much of it is seen, inches. */
@@ -53,11 +63,11 @@ const starts: readonly (readonly [number, number])[] = [
 ];
 
 /** Whether a board's length or ends are out of square to the item. */
-const isSlanted = ({ shape }: Member): boolean =>
+const isSlanted = ({ shape }: Going): boolean =>
   shape.trims.length > 0 || !shape.frame.x.some((part) => Math.abs(part) > 1 - 1e-9);
 
 /** Starts on a slanted board: places along its middle line, pushed out to the side that goes in first. */
-function slantedStarts(member: Member, way: Vec3): readonly Vec3[] {
+function slantedStarts(member: Going, way: Vec3): readonly Vec3[] {
   const back = times(way, -1 / length(way));
   const { solid, shape } = member;
   const half = Math.max(...solid.edges.map(({ a }) => Math.abs(dot(subtract(a, solid.centroid), shape.frame.x))));
@@ -68,8 +78,9 @@ function slantedStarts(member: Member, way: Vec3): readonly Vec3[] {
 }
 
 /** Of those the one whose way is seen longest. */
-function bestStretch(member: Member, way: Vec3, picture: Picture): Way {
-  const ways = startsOn(member, way).map((start): Way => {
+function bestStretch(member: Going, way: Vec3, onto: Vec3, picture: Sight): Way {
+  const ways = startsOn(member, way).map((place): Way => {
+    const start = add(place, onto);
     const from = add(start, way);
     const seen = seenStretches(picture, from, start).reduce((sum, [c, d]) => sum + length(subtract(d, c)), 0);
     return { from, seat: start, seen };
@@ -79,7 +90,7 @@ function bestStretch(member: Member, way: Vec3, picture: Picture): Way {
 }
 
 /** Where on a seated board its way in may be drawn from. */
-function startsOn(member: Member, way: Vec3): readonly Vec3[] {
+function startsOn(member: Going, way: Vec3): readonly Vec3[] {
   if (isSlanted(member)) return slantedStarts(member, way);
   const { box } = member.solid;
   const leading = way.findIndex((step) => Math.abs(step) > 1e-9);

@@ -7,34 +7,50 @@ import { inches } from "../units/length.ts";
 import { balloonRadius, columnsBeside, drawBalloons } from "./balloons.ts";
 import { dotSpots } from "./dot-spots.ts";
 import type { Drawing, LineKind, Tone } from "./drawing.ts";
+import { type Extra, spoken } from "./extras.ts";
 import { drawNotes } from "./notes.ts";
 import { faceOnView, membersOf } from "./panel-space.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
+  drawPanes,
   drawRegions,
   type Picture,
   type Placement,
   pictureSize,
-  ropesOf,
   type Shading,
   standingLight,
   takePicture,
 } from "./picture.ts";
+import { drawRopeWays } from "./rope-ways.ts";
 import { fitScale } from "./scale.ts";
+import { drawSeatPaths, endSeats } from "./seat-paths.ts";
 import { type Sheet, stepSheet } from "./sheet.ts";
 import { standingViews } from "./standing-view.ts";
-import { drawScrews, drawWaysIn } from "./step-arrows.ts";
-import { seenParts, seenShare } from "./visibility.ts";
+import { drawScrews, drawWaysIn, seenWay } from "./step-arrows.ts";
+import { type StepExtras, stepExtras } from "./step-extras.ts";
+import { seenExtra, seenParts, seenShare } from "./visibility.ts";
 import { type Entry, findEntries } from "./way-in.ts";
 
 /** A way of looking at a step; `words` go under the picture where they are not the usual ones. */
 type Look = { readonly view: View; readonly shading: Shading; readonly words: string };
 
-type Scene = { readonly look: Look; readonly picture: Picture; readonly entries: readonly Entry[] };
+type Scene = {
+  readonly look: Look;
+  readonly picture: Picture;
+  /** What its boards do, and what else it puts on. */
+  readonly entries: readonly Entry[];
+  readonly extras: StepExtras;
+};
 
 /** Of the added members of each piece together this much is seen, or the view turns. */
 const seenEnough = 0.3;
+/** Of the thing's longest way through this much is seen of the way of what goes in, so that its arrow can be drawn. */
+const wayEnough = 0.05;
+/** Where that doesn't come out, it stands farther off: parts of the usual distance. */
+const reaches = [1, 1.6, 2.4];
+/** Of the middle size of the thing: how wide seats are opened of what is put together all at once. */
+const openedPart = 0.18;
 const edge = 2;
 
 /** Without screws: whether boards of later lines lie on the back of those before them. */
@@ -89,17 +105,32 @@ export function findScene(item: Item, section: WorkedSection, step: WorkedStep):
   const panel = item.panels.find((one) => one.name === section.makes?.panels[0]);
   const bench = panel === undefined ? undefined : benchLook(item, panel);
   const sizes = (panel === undefined ? Object.values(item.overall) : [panel.width, panel.height]).map(inches);
-  const distance = Math.min(...sizes) * (bench === undefined ? 0.45 : 0.25);
   const ways = bench === undefined ? itemWays : [bench.up, ...itemWays];
-  const entries = findEntries(added, there, item.contacts, ways, distance);
-  const by = new Map(entries.flatMap((entry) => [...entry.by]));
-  const bodies = [...there, ...added].map((member) => ({ member, by: by.get(member.id) ?? ([0, 0, 0] as Vec3) }));
+  const apart = ([...sizes].sort((a, b) => a - b)[sizes.length - 2] as number) * openedPart;
+  const stages = reaches.map((part) => {
+    const distance = Math.min(...sizes) * (bench === undefined ? 0.45 : 0.25) * part;
+    const entries = findEntries(added, there, item.contacts, ways, { distance, apart });
+    const by = new Map(entries.flatMap((entry) => [...entry.by]));
+    const bodies = [...there, ...added].map((member) => ({ member, by: by.get(member.id) ?? ([0, 0, 0] as Vec3) }));
+    return { entries, bodies, extras: stepExtras(item, step, bodies, distance * 0.7) };
+  });
+  const most = Math.hypot(...sizes);
   let best: { readonly scene: Scene; readonly seen: number } | undefined;
   for (const look of bench === undefined ? itemLooks : [bench]) {
-    const picture = takePicture(bodies, look.view, ropesOf(item, step.cords));
-    const seen = leastSeen(picture, new Set(step.shown));
-    if (best === undefined || seen > best.seen + 0.1) best = { scene: { look, picture, entries }, seen };
-    if (seen >= seenEnough) break;
+    const arrows = stages.map(({ entries, bodies, extras }) =>
+      Math.min(
+        1,
+        ...[...entries, ...extras.entries].map((entry) => seenWay(entry, bodies, look.view) / (most * wayEnough)),
+      ),
+    );
+    const stage = stages[arrows.indexOf(Math.max(...arrows))] as (typeof stages)[number];
+    const { entries, bodies, extras } = stage;
+    const picture = takePicture(bodies, look.view, extras.all);
+    const share = Math.min(leastSeen(picture, new Set(step.shown)), ...fittingsSeen(picture, extras)) / seenEnough;
+    const seen = Math.min(1, share, ...arrows.filter((_, i) => stages[i] === stage));
+    const scene = { look, picture, entries, extras };
+    if (seen >= 1) return scene;
+    if (best === undefined || seen > best.seen + 0.1) best = { scene, seen };
   }
   if (best === undefined) throw new Error(`step ${step.number} has no view`);
   return best.scene;
@@ -116,6 +147,12 @@ function sharesSeen(picture: Picture, added: ReadonlySet<string>): ReadonlyMap<s
   return new Map([...byMark].map(([mark, own]) => [mark, seenShare(own)]));
 }
 
+/** Ropes are too thin to be told by what is seen of them. */
+const fittingsSeen = (picture: Picture, extras: StepExtras): readonly number[] =>
+  extras.putOn
+    .filter((name) => extras.all.some((one) => one.name === name && one.stuff !== "rope"))
+    .map((name) => seenShare([seenExtra(picture, name)]));
+
 const leastSeen = (picture: Picture, added: ReadonlySet<string>): number =>
   Math.min(...sharesSeen(picture, added).values());
 
@@ -125,7 +162,7 @@ const hiddenMarks = (picture: Picture, added: ReadonlySet<string>): readonly str
 export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet): Drawing {
   const section = item.sections.find((one) => one.steps.includes(step));
   if (section === undefined) throw new Error(`step ${step.number} is in no section of ${item.slug}`);
-  const { look, picture, entries } = findScene(item, section, step);
+  const { look, picture, entries, extras } = findScene(item, section, step);
   const added = new Set(step.shown);
   const by = new Map(entries.flatMap((entry) => [...entry.by]));
   const driven = step.joins.flatMap((join) => join.driven);
@@ -145,9 +182,11 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   };
   const bottom = placement.top + size.height * scale + stand;
   const behind = hiddenMarks(picture, new Set(step.shown));
-  const words = [look.words, ...(behind.length === 0 ? [] : [`Mostly behind the others: ${listed(behind)}.`])].filter(
-    (text) => text !== "",
-  );
+  const words = [
+    look.words,
+    putOnWords(extras),
+    ...(behind.length === 0 ? [] : [`Mostly behind the others: ${listed(behind)}.`]),
+  ].filter((text) => text !== "");
   const notes = drawNotes(
     words.map((text) => ({ text })),
     { left: edge, top: bottom, width: sheet.width - 2 * edge },
@@ -155,8 +194,16 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   );
   const kindOf = (member: Member): LineKind => (added.has(member.id) ? "strong" : "light");
   const toneOf = (member: Member): Tone => ({ kind: added.has(member.id) ? "added" : "there" });
-  const outlines = drawLines(picture, placement, kindOf, ["strong", "light"]);
-  const waysIn = drawWaysIn(entries, picture, placement);
+  const isNew = ({ name }: Extra): boolean => extras.added.has(name);
+  const extraLine = (extra: Extra): LineKind => (isNew(extra) ? "strong" : "light");
+  const toneOfExtra = (extra: Extra): Tone => ({ kind: isNew(extra) ? "added" : "there" });
+  const outlines = drawLines(picture, placement, kindOf, ["strong", "light"], extraLine);
+  const panes = drawPanes(picture, placement, picture.panes.extras.some(isNew) ? "strong" : "light");
+  const waysIn = drawWaysIn([...entries, ...extras.entries], picture, placement);
+  const opened = new Map(entries.filter(({ goesIn }) => !goesIn).flatMap((entry) => [...entry.by]));
+  const paths = drawSeatPaths(endSeats(item), opened, picture, placement);
+  const threaded = item.cords.filter(({ name }) => extras.putOn.includes(name));
+  const stepOf = (id: string): Vec3 => by.get(id) ?? [0, 0, 0];
   const screws = drawScrews(driven, by, picture, placement, [...outlines, ...waysIn]);
   const arrows = screws.flatMap((mark) => (mark.kind === "lines" ? mark.chains : []));
   const callouts = marks.map((mark) => {
@@ -168,14 +215,17 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   return {
     id: `${item.slug}-step-${step.number}-${sheet.name}`,
     title: `${item.title}: step ${step.number}`,
-    description: describeStep(item, section, step, look),
+    description: describeStep(item, section, step, look, extras),
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
     pen: 0.25,
     marks: [
-      ...drawRegions(picture, placement, look.shading, toneOf),
+      ...drawRegions(picture, placement, look.shading, toneOf, toneOfExtra),
       ...outlines,
+      ...panes,
+      ...(paths.kind === "lines" && paths.chains.length > 0 ? [paths] : []),
+      ...drawRopeWays(threaded, stepOf, picture, placement),
       ...waysIn,
       ...screws,
       ...drawBalloons(
@@ -187,7 +237,11 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   };
 }
 
-function describeStep(item: Item, section: WorkedSection, step: WorkedStep, look: Look): string {
+/** "Put on now: pane." */
+const putOnWords = ({ putOn }: StepExtras): string =>
+  putOn.length === 0 ? "" : `Put on now: ${listed(putOn.map(spoken))}.`;
+
+function describeStep(item: Item, section: WorkedSection, step: WorkedStep, look: Look, extras: StepExtras): string {
   const counted = (ids: readonly string[]): string => {
     const members = membersOf(item, ids);
     return listed(
@@ -205,5 +259,6 @@ function describeStep(item: Item, section: WorkedSection, step: WorkedStep, look
     step.shown.length === 0 ? " No board is put in place in this step." : ` Added now: ${counted(step.shown)}.`;
   const driven = counts.length === 0 ? "" : ` Driven now: ${listed(counts)}.`;
   const words = look.words === "" ? "" : ` ${look.words}`;
-  return `${before}${now}${driven}${place}${words}`;
+  const more = extras.putOn.length === 0 ? "" : ` ${putOnWords(extras)}`;
+  return `${before}${now}${more}${driven}${place}${words}`;
 }

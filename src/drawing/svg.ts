@@ -3,6 +3,8 @@
 import type { Element } from "@svgdotjs/svg.js";
 import { registerWindow, SVG } from "@svgdotjs/svg.js";
 import { createSVGWindow } from "svgdom";
+import { wordType } from "./balloons.ts";
+import { isDark } from "./dark.ts";
 import type { Drawing, LineKind, Mark, Paper, Tone } from "./drawing.ts";
 import { wide } from "./sheet.ts";
 import { baseline, textWidth } from "./text-width.ts";
@@ -12,16 +14,24 @@ const ground = "#ffffff";
 
 /** Lightest to darkest: what looks up, to the front, to the side (shade 0, 1, 2). */
 const tones: Readonly<Record<Exclude<Tone["kind"], "coat">, readonly [string, string, string]>> = {
+  pane: ["#a9c9da", "#a9c9da", "#a9c9da"],
   wood: ["#f7ead0", "#efd9b0", "#e2c592"],
   "end grain": ["#e3c190", "#d9b27e", "#cda36c"],
   added: ["#ffdf8f", "#f9c95c", "#eab03a"],
   there: ["#f8f6f1", "#f0ece4", "#e6e1d7"],
   figure: ["#e3e7ea", "#d7dcdf", "#cbd1d5"],
+  fitting: ["#d5dade", "#bcc3c8", "#a3abb1"],
   paper: [ground, ground, ground],
 };
 
 /** How much of a coat's own light is left on faces that look up, to the front, to the side. */
 const shadeOfCoat = [1, 0.9, 0.78];
+
+/** A dark coat has no light of its own to lose: this much white is laid over it instead, so that its faces differ. */
+const sheenOfDark = [0.3, 0.16, 0.06];
+
+/** How much of its colour a pane gives to what is seen through it. */
+const paneTint = 0.45;
 
 /** ISO 128-2 dashes as multiples of the line width: dashed 12 and 3; long-dashed dotted 24, 3, 0.5 and 3. */
 const lines: Readonly<
@@ -31,10 +41,11 @@ const lines: Readonly<
   hidden: { wide: false, colour: ink, dash: [12, 3] },
   path: { wide: false, colour: "#6f6862", dash: [24, 3, 0.5, 3] },
   dimension: { wide: false, colour: ink },
+  pale: { wide: true, colour: "#a39c95" },
   visible: { wide: true, colour: ink },
   strong: { wide: true, colour: ink },
 };
-const lineOrder: readonly LineKind[] = ["light", "path", "hidden", "dimension", "visible", "strong"];
+const lineOrder: readonly LineKind[] = ["light", "path", "hidden", "dimension", "pale", "visible", "strong"];
 
 /** Two decimals, no trailing noughts, no minus nought. */
 const mm = (value: number): string => String(Math.round(value * 100) / 100 + 0);
@@ -99,17 +110,23 @@ function arrowPath(tip: Paper, way: Paper, size: number): string {
   return chainsPath([[tip, corner(1), corner(-1)]], true);
 }
 
-function mixed(colour: string, factor: number): string {
+function changed(colour: string, change: (light: number) => number): string {
   const channel = (from: number): string =>
-    Math.round(Number.parseInt(colour.slice(from, from + 2), 16) * factor)
+    Math.round(change(Number.parseInt(colour.slice(from, from + 2), 16)))
       .toString(16)
       .padStart(2, "0");
   return `#${channel(1)}${channel(3)}${channel(5)}`;
 }
 
+function coatFill(colour: string, step: number): string {
+  const sheen = sheenOfDark[step] ?? 0;
+  if (isDark(colour)) return changed(colour, (light) => light + (255 - light) * sheen);
+  return changed(colour, (light) => light * (shadeOfCoat[step] ?? 1));
+}
+
 function fillOf(tone: Tone, shade: number): string {
   const step = Math.max(0, Math.min(2, Math.round(shade)));
-  return tone.kind === "coat" ? mixed(tone.colour, shadeOfCoat[step] ?? 1) : (tones[tone.kind][step] ?? ground);
+  return tone.kind === "coat" ? coatFill(tone.colour, step) : (tones[tone.kind][step] ?? ground);
 }
 
 const named = (kind: string): string => `d-${kind.replaceAll(" ", "-")}`;
@@ -178,7 +195,10 @@ function drawRegions(
   path: (d: string, look: Readonly<Record<string, string | number>>) => void,
 ): void {
   const byFill = new Map<string, { readonly kind: string; readonly loops: (readonly Paper[])[] }>();
-  for (const mark of only(marks, "region")) {
+  // Panes come last: they tint what they lie over.
+  const regions = only(marks, "region");
+  const isPane = ({ tone }: (typeof regions)[number]): boolean => tone.kind === "pane";
+  for (const mark of [...regions.filter((one) => !isPane(one)), ...regions.filter(isPane)]) {
     const fill = fillOf(mark.tone, mark.shade);
     const entry = byFill.get(fill);
     if (entry === undefined) byFill.set(fill, { kind: mark.tone.kind, loops: [...mark.loops] });
@@ -190,8 +210,7 @@ function drawRegions(
       class: named(kind),
       fill,
       "fill-rule": "evenodd",
-      stroke: fill,
-      "stroke-width": 0.1,
+      ...(kind === "pane" ? { "fill-opacity": paneTint } : { stroke: fill, "stroke-width": 0.1 }),
     });
   }
 }
@@ -234,4 +253,4 @@ function drawTexts(marks: readonly Mark[], root: Parent): void {
 
 /** Type that fits its circle: a letter or two large, "B right" as wide as the circle lets it. */
 const balloonType = (radius: number, text: string): number =>
-  text.length > 2 ? (2 * radius - 1.2) / textWidth(text, 1, true) : radius * 1.25;
+  text.length > 2 ? Math.min(wordType, (2 * radius - 1.2) / textWidth(text, 1, true)) : radius * 1.25;

@@ -20,6 +20,20 @@ export function seenParts(picture: Picture): readonly { readonly seen: number; r
   }));
 }
 
+/** The same for what isn't wood, all bodies of one name together. */
+export function seenExtra(picture: Picture, name: string): { readonly seen: number; readonly whole: number } {
+  const { bodies, extras, scene, panes, view } = picture;
+  const all = [...extras, ...panes.extras];
+  const seen = [...scene.regions, ...panes.regions]
+    .filter(({ owner }) => all[owner - bodies.length]?.name === name)
+    .reduce((sum, { area }) => sum + area, 0);
+  const whole = all
+    .filter((extra) => extra.name === name)
+    .flatMap(({ solid }) => solid.faces)
+    .reduce((sum, face) => sum + face.area * Math.max(0, dot(face.normal, view.toViewer)), 0);
+  return { seen, whole };
+}
+
 /** Seen share of several bodies together. */
 export function seenShare(parts: readonly { readonly seen: number; readonly whole: number }[]): number {
   const whole = parts.reduce((sum, part) => sum + part.whole, 0);
@@ -32,18 +46,28 @@ function hides({ member, by }: Body, spot: Vec3, toViewer: Vec3): boolean {
   return stretch !== undefined && Math.max(stretch[0], 1e-3) < stretch[1];
 }
 
-export const isSeen = (picture: Picture, spot: Vec3): boolean =>
+/** Where the boards stand, and from where they are looked at. */
+export type Sight = Pick<Picture, "bodies" | "view">;
+
+export const isSeen = (picture: Sight, spot: Vec3): boolean =>
   !picture.bodies.some((body) => hides(body, spot, picture.view.toViewer));
 
 const samples = 64;
 
 /** The stretches of a straight line that are seen, as pairs of ends, to a 64th of its length. */
-export function seenStretches(picture: Picture, from: Vec3, to: Vec3): readonly (readonly [Vec3, Vec3])[] {
+export const seenStretches = (picture: Sight, from: Vec3, to: Vec3): readonly (readonly [Vec3, Vec3])[] =>
+  stretchesThat((spot) => isSeen(picture, spot), from, to);
+
+/** Those that boards hide. */
+export const hiddenStretches = (picture: Sight, from: Vec3, to: Vec3): readonly (readonly [Vec3, Vec3])[] =>
+  stretchesThat((spot) => !isSeen(picture, spot), from, to);
+
+function stretchesThat(holds: (spot: Vec3) => boolean, from: Vec3, to: Vec3): readonly (readonly [Vec3, Vec3])[] {
   const at = (i: number): Vec3 => add(from, times(subtract(to, from), i / samples));
   const stretches: (readonly [Vec3, Vec3])[] = [];
   let start: number | undefined;
   for (let i = 0; i <= samples; i++) {
-    const open = i < samples && isSeen(picture, at(i + 0.5));
+    const open = i < samples && holds(at(i + 0.5));
     if (open && start === undefined) start = i;
     if (!open && start !== undefined) {
       stretches.push([at(start), at(i)]);

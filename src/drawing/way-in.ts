@@ -1,16 +1,24 @@
 // What a step adds and what is there -> how far each added member stands off its seat in the picture, along a free way.
 
-import { hullOf, isClear } from "../geometry/clear-way.ts";
+import { fillsHull, hullOf, isClear } from "../geometry/clear-way.ts";
+import { isClash, overlapOf } from "../geometry/overlap.ts";
 import type { Vec3 } from "../geometry/shape.ts";
-import { add, times } from "../geometry/vector.ts";
+import type { Solid } from "../geometry/solid.ts";
+import { add, length, times } from "../geometry/vector.ts";
 import type { Contact, Member } from "../item/item.ts";
 import { explode, singly, type Unit } from "./explode.ts";
+import { movedSolid } from "./moved-solid.ts";
 
-/** Added members that go in together, and the way they came from; still where nothing is there to go into. */
+/** What goes in: a board, or a fitting. */
+export type Going = Pick<Member, "id" | "solid" | "shape">;
+
+/** What goes in together, and the way it came from; still where nothing is there to go into. */
 export type Entry = {
-  readonly members: readonly Member[];
+  readonly members: readonly Going[];
   readonly by: ReadonlyMap<string, Vec3>;
   readonly goesIn: boolean;
+  /** How far the seat itself stands from its place, where that moves in the same step. */
+  readonly onto?: Vec3;
 };
 
 const still: Vec3 = [0, 0, 0];
@@ -38,9 +46,28 @@ function together(added: readonly Member[], contacts: readonly Contact[]): reado
   return [...sets.values()];
 }
 
-/** Whether members can come in from `by` without running into what is there; touching is free. */
+/** Inches: how far off its seat stands what goes in, and how wide seats are opened of what is put together all at once. */
+export type Reach = { readonly distance: number; readonly apart: number };
+
+/** A board that doesn't fill its hull is looked at every so many inches of the way, at most so often. */
+const lookEvery = 0.25;
+const mostLooks = 24;
+
+/** Whether a grooved or notched board lets another one past, or is let past. */
+function slidesPast(solid: Solid, by: Vec3, other: Solid): boolean {
+  if (fillsHull(solid) && fillsHull(other)) return false;
+  const looks = Math.min(mostLooks, Math.ceil(length(by) / lookEvery));
+  return Array.from({ length: looks }, (_, i) => times(by, (i + 1) / looks)).every(
+    (step) => !isClash(overlapOf(movedSolid(solid, step), other)),
+  );
+}
+
+/** Whether a board can come to its place from `by` without running into another; touching is free. */
+export const comesPast = (solid: Solid, by: Vec3, other: Solid): boolean =>
+  isClear(hullOf(solid), by, still, hullOf(other)) || slidesPast(solid, by, other);
+
 const isFree = (members: readonly Member[], by: Vec3, there: readonly Member[]): boolean =>
-  members.every(({ solid }) => there.every((other) => isClear(hullOf(solid), by, still, hullOf(other.solid))));
+  members.every(({ solid }) => there.every((other) => comesPast(solid, by, other.solid)));
 
 /** Units of what is added: panels whole, the rest singly. */
 function unitsIn(members: readonly Member[]): readonly Unit[] {
@@ -66,7 +93,7 @@ export function findEntries(
   there: readonly Member[],
   contacts: readonly Contact[],
   liked: readonly Vec3[],
-  distance: number,
+  { distance, apart }: Reach,
 ): readonly Entry[] {
   const already = new Set(there.map((member) => member.id));
   return together(added, contacts).map((members) => {
@@ -77,8 +104,8 @@ export function findEntries(
     if (away.length === 0) {
       const inside = contacts.filter(({ a, b }) => own.has(a) && own.has(b));
       const units = unitsIn(members);
-      const opened = there.length === 0 && units.length < members.length;
-      const by = opened ? explode(inside, units, distance) : new Map<string, Vec3>();
+      const opened = there.length === 0 && units.length > 1;
+      const by = opened ? explode(inside, units, apart) : new Map<string, Vec3>();
       return { members, by, goesIn: false };
     }
     const sum = away.reduce((total, normal) => add(total, normal), still);

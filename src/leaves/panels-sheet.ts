@@ -1,6 +1,6 @@
 // Panels of an item -> one sheet for each kind: its drawing, its spacer blocks and its proof numbers.
 import { drawPanel } from "../drawing/panel-drawing.ts";
-import { cornersIn, differentPanels, membersOf, spacedRows } from "../drawing/panel-space.ts";
+import { differentPanels, membersOf, spacedRows } from "../drawing/panel-space.ts";
 import { panelTapes } from "../drawing/panel-tapes.ts";
 import { binderSheet } from "../drawing/sheet.ts";
 import type { Vec2 } from "../geometry/shape.ts";
@@ -49,10 +49,8 @@ const gapFact = (
 
 /** From the corners that the drawing joins; none where a tape finds no board to hook on at one of them. */
 function diagonalFacts(item: Item, panel: Panel, length: (inches: Length) => string): Fact[] {
-  const members = membersOf(item, panel.members);
-  const { corners } = panelTapes(panel, members);
-  const wood = members.flatMap((member) => cornersIn(panel, member));
-  if (!corners.every((corner) => wood.some((one) => gapBetween(one, corner) < 1e-6))) return [];
+  const { corners, hooked } = panelTapes(panel, membersOf(item, panel.members));
+  if (!hooked) return [];
   const [one, other] = [gapBetween(corners[0], corners[2]), gapBetween(corners[1], corners[3])].map(length);
   return one === other && one !== undefined ? [{ name: "Corner to corner, both ways", value: one }] : [];
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { moveApart } from "../../src/drawing/exploded-view.ts";
 import { drawStep, findScene } from "../../src/drawing/step-picture.ts";
 import { isSeen, seenStretches } from "../../src/drawing/visibility.ts";
-import { hullOf, isClear } from "../../src/geometry/clear-way.ts";
+import { comesPast } from "../../src/drawing/way-in.ts";
 import type { Vec3 } from "../../src/geometry/shape.ts";
 import { add, dot, length, subtract, times } from "../../src/geometry/vector.ts";
 import { demoItems, guideItem } from "./demo.ts";
@@ -33,7 +33,7 @@ describe("steps", () => {
         for (const way of ways) expect(way).toEqual(ways[0]);
         for (const { id, solid } of members) {
           for (const other of there) {
-            const clear = isClear(hullOf(solid), by.get(id) as Vec3, still, hullOf(other.solid));
+            const clear = comesPast(solid, by.get(id) as Vec3, other.solid);
             expect([id, other.id, clear]).toEqual([id, other.id, true]);
           }
         }

@@ -9,6 +9,7 @@ import { drawPanel } from "../../src/drawing/panel-drawing.ts";
 import { differentPanels } from "../../src/drawing/panel-space.ts";
 import { drawPiece } from "../../src/drawing/piece-drawing.ts";
 import { binderSheet, phoneSheet, type Sheet, storeSheet } from "../../src/drawing/sheet.ts";
+import { hasPicture } from "../../src/drawing/step-extras.ts";
 import { drawStep } from "../../src/drawing/step-picture.ts";
 import type { Item } from "../../src/item/item.ts";
 import { workOut } from "../../src/item/work-out.ts";
@@ -68,7 +69,7 @@ export const drawingsOf = (
 ): readonly Drawing[] => [
   ...[binderSheet, phoneSheet].flatMap((sheet) => [drawExploded(item, sheet), ...flat(item, sixteenths, sheet)]),
   ...item.sections.flatMap((section) =>
-    section.steps.filter((step) => step.shown.length + step.there.length > 0).map((step) => drawStep(item, step)),
+    section.steps.filter((step) => hasPicture(item, step)).map((step) => drawStep(item, step)),
   ),
   ...[storeSheet, phoneSheet].map((sheet) => drawMeasuredView(item, sixteenths, sheet)),
   ...item.variants.map(({ slug }) => drawCoatedView(variant(slug))),

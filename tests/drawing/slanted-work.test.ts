@@ -5,6 +5,7 @@ import { moveApart } from "../../src/drawing/exploded-view.ts";
 import { drawPanel } from "../../src/drawing/panel-drawing.ts";
 import { drawPiece } from "../../src/drawing/piece-drawing.ts";
 import { findScene } from "../../src/drawing/step-picture.ts";
+import { comesPast } from "../../src/drawing/way-in.ts";
 import { hullOf, isClear } from "../../src/geometry/clear-way.ts";
 import type { Item, Panel, Piece } from "../../src/item/item.ts";
 import { sixteenths } from "./demo.ts";
@@ -105,7 +106,11 @@ describe.each(slantedItems.map((item) => [item.title, item] as const))("%s", (_,
           for (const member of members) {
             const from = by.get(member.id) ?? [0, 0, 0];
             for (const other of there)
-              expect(isClear(hullOf(member.solid), from, [0, 0, 0], hullOf(other.solid))).toBe(true);
+              expect([member.id, other.id, comesPast(member.solid, from, other.solid)]).toEqual([
+                member.id,
+                other.id,
+                true,
+              ]);
           }
         }
       }

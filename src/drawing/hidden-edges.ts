@@ -1,0 +1,77 @@
+// A picture of one board -> the edges that it hides itself, and what was sawn off its blank: broken lines of the flat views.
+import type { Vec2 } from "../geometry/shape.ts";
+import { project } from "../geometry/view.ts";
+import type { Mark, Paper } from "./drawing.ts";
+import { onPaper, type Picture, type Placement } from "./picture.ts";
+
+type Line = readonly [Vec2, Vec2];
+
+/** On paper: a dashed line that runs nearer to another line is not drawn, nor a shorter one (mm). */
+const nearest = 0.2;
+const shortest = 0.4;
+
+/** The parts of a line, from 0 to 1, that run beside another one within `near`. */
+function coveredBy([a, b]: Line, [c, d]: Line, near: number): readonly [number, number] | undefined {
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const way: Vec2 = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
+  const off = (p: Vec2): number => (p[0] - a[0]) * -way[1] + (p[1] - a[1]) * way[0];
+  if (Math.abs(off(c)) > near || Math.abs(off(d)) > near) return undefined;
+  const along = (p: Vec2): number => ((p[0] - a[0]) * way[0] + (p[1] - a[1]) * way[1]) / length;
+  const [from, to] = [Math.min(along(c), along(d)), Math.max(along(c), along(d))];
+  return to <= 0 || from >= 1 ? undefined : [from, to];
+}
+
+function uncovered(line: Line, others: readonly Line[], near: number): readonly (readonly [number, number])[] {
+  const covered = others
+    .map((other) => coveredBy(line, other, near))
+    .filter((stretch) => stretch !== undefined)
+    .sort((one, two) => one[0] - two[0]);
+  const free: [number, number][] = [];
+  let at = 0;
+  for (const [from, to] of covered) {
+    if (from > at) free.push([at, from]);
+    at = Math.max(at, to);
+  }
+  if (at < 1) free.push([at, 1]);
+  return free;
+}
+
+/** None of a curved wall, and none under a line that is seen (ISO 128: of lines that fall together the seen one is drawn). */
+export function drawHiddenEdges(picture: Picture, placement: Placement): Mark[] {
+  const near = nearest / placement.scale;
+  const taken: Line[] = picture.scene.lines.map(({ a, b }): Line => [a, b]);
+  const chains: Paper[][] = [];
+  for (const { member } of picture.bodies) {
+    const edges = member.solid.edges
+      .filter(({ smooth, faces }) => !smooth && faces.some((i) => member.solid.faces[i]?.wall === undefined))
+      .map(({ a, b }): Line => [project(picture.view, a), project(picture.view, b)])
+      .map((line) => ({ line, length: Math.hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) }))
+      .filter(({ length }) => length > 1e-6)
+      .sort((a, b) => b.length - a.length);
+    for (const { line, length } of edges) {
+      const [a, b] = line;
+      for (const [from, to] of uncovered(line, taken, near)) {
+        const ends = [from, to].map((t): Vec2 => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]) as [Vec2, Vec2];
+        taken.push(ends);
+        if ((to - from) * length * placement.scale < shortest) continue;
+        chains.push(ends.map((p) => onPaper(picture, placement, p)));
+      }
+    }
+  }
+  return chains.length === 0 ? [] : [{ kind: "lines", line: "hidden", chains }];
+}
+
+/** The outline of the blank, where no wood is left to show it: what a curve or a slope is measured from. */
+export function drawBlankRest(picture: Picture, placement: Placement, corners: readonly Paper[]): Mark[] {
+  const seen = picture.scene.lines.map(
+    ({ a, b }): Line => [onPaper(picture, placement, a), onPaper(picture, placement, b)],
+  );
+  const chains = corners.flatMap((from, i): Paper[][] => {
+    const to = corners[(i + 1) % corners.length] as Paper;
+    const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    return uncovered([from, to], seen, nearest)
+      .filter(([start, end]) => (end - start) * length > 1)
+      .map((ends) => ends.map((t): Paper => [from[0] + (to[0] - from[0]) * t, from[1] + (to[1] - from[1]) * t]));
+  });
+  return chains.length === 0 ? [] : [{ kind: "lines", line: "path", chains }];
+}
