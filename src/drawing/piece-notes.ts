@@ -51,7 +51,7 @@ function cutWords(
     case "corners":
       return { kind: "Corners", text: `R ${say(cut.radius)}, ${cut.corners.length} of them` };
     case "eased":
-      return { kind: "Arrises", text: `eased to R ${say(cut.radius)}` };
+      return { kind: "Arrises", text: `${cut.arris ? "rounded" : "eased"} to R ${say(cut.radius)}` };
     case "slope":
       return undefined;
   }

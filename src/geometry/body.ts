@@ -1,6 +1,6 @@
 // A prism -> the bare body a solid is finished from: numbered corners, and faces that know which side made them.
 import { type Profile, profileOf } from "./profile.ts";
-import type { Prism, Vec2, Vec3 } from "./shape.ts";
+import type { Removal, Vec2, Vec3 } from "./shape.ts";
 import { dot } from "./vector.ts";
 
 /** A plane that can bound a solid, facing away from the wood. */
@@ -8,7 +8,11 @@ export type Side = {
   readonly normal: Vec3;
   readonly offset: number;
   /** The curved wall this facet belongs to, with the stretch of it the facet covers. */
-  readonly curve?: { readonly wall: string; readonly start: Vec3; readonly along: Vec3; readonly length: number };
+  readonly curve?: {
+    readonly wall: string;
+    /** Not of a cone's facet, which no other lies level with. */
+    readonly stretch?: { readonly start: Vec3; readonly along: Vec3; readonly length: number };
+  };
   /** The name of this side, and of the next one round its loop if the two meet without a kink. */
   readonly name: string;
   readonly runsInto?: string;
@@ -29,16 +33,19 @@ export type PrismSides = {
 };
 
 /** The sides of a prism in its own frame; `name` keeps the sides of several prisms apart. */
-export function prismSides(prism: Prism, name: string, chordError: number): PrismSides {
+export function prismSides(prism: Removal, name: string, chordError: number): PrismSides {
   if (!(prism.depth > 0)) throw new Error(`a prism needs a depth above zero, found ${prism.depth}`);
   const profiles = [prism.outline, ...prism.holes].map((loop) => profileOf(loop, chordError));
-  const walls = profiles.map((profile, k) => wallSides(profile, `${name}:${k}`, k > 0));
+  const walls = profiles.map((profile, k) =>
+    wallSides(profile, `${name}:${k}`, k > 0, ((prism.taper ?? 1) - 1) / prism.depth),
+  );
   const bottom: Side = { normal: [0, 0, -1], offset: 0, name: `${name}:bottom` };
   const top: Side = { normal: [0, 0, 1], offset: prism.depth, name: `${name}:top` };
   return { profiles, walls, bottom, top };
 }
 
-function wallSides(profile: Profile, name: string, inward: boolean): Side[] {
+/** `spread` is how much a prism's outline grows for each unit of its depth. */
+function wallSides(profile: Profile, name: string, inward: boolean, spread: number): Side[] {
   const { points, walls, smooth } = profile;
   const flip = inward ? -1 : 1;
   return points.map((from, i) => {
@@ -46,8 +53,14 @@ function wallSides(profile: Profile, name: string, inward: boolean): Side[] {
     const to = points[next] ?? from;
     const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const along: Vec2 = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
-    const normal: Vec3 = [flip * along[1] + 0, 0 - flip * along[0], 0];
     const start: Vec3 = [from[0], from[1], 0];
+    // A wall that spreads leans over by as much as its line moves out.
+    const lean = spread * (along[1] * from[0] - along[0] * from[1]);
+    const steep = Math.hypot(1, lean);
+    const normal: Vec3 =
+      spread === 0
+        ? [flip * along[1] + 0, 0 - flip * along[0], 0]
+        : [(flip * along[1]) / steep, (-flip * along[0]) / steep, (-flip * lean) / steep];
     const wall = walls[i];
     return {
       normal,
@@ -56,7 +69,12 @@ function wallSides(profile: Profile, name: string, inward: boolean): Side[] {
       ...(smooth[next] ? { runsInto: `${name}:${next}` } : {}),
       ...(wall === undefined
         ? {}
-        : { curve: { wall: `${name}:${wall}`, start, along: [along[0], along[1], 0] as Vec3, length: long } }),
+        : {
+            curve: {
+              wall: `${name}:${wall}`,
+              ...(spread === 0 ? { stretch: { start, along: [along[0], along[1], 0] as Vec3, length: long } } : {}),
+            },
+          }),
     };
   });
 }

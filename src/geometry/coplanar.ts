@@ -1,7 +1,7 @@
 // The kernel's triangles -> a body: triangles in one plane become one face, named by the side that made it.
 import { type Body, type PrismSides, prismSides, type Side } from "./body.ts";
 import { type CutOrder, type Mesh, meshOf } from "./kernel.ts";
-import type { Prism, Shape, Vec3 } from "./shape.ts";
+import type { Removal, Shape, Vec3 } from "./shape.ts";
 import type { Tolerances } from "./tolerance.ts";
 import { cross, dot, length, placed, subtract, turned } from "./vector.ts";
 
@@ -25,15 +25,15 @@ function allSides(sides: PrismSides): Side[] {
 }
 
 /** What a removal leaves behind are its own sides, turned inside out. */
-function removalSides(removal: Prism, name: string, chordError: number): Side[] {
+function removalSides(removal: Removal, name: string, chordError: number): Side[] {
   return allSides(prismSides(removal, name, chordError)).map((side) => {
     const out = turned(removal.frame, side.normal);
     const normal: Vec3 = [0 - out[0], 0 - out[1], 0 - out[2]];
     const offset = dot(normal, removal.frame.origin) - side.offset;
-    if (side.curve === undefined) return { ...side, normal, offset };
-    const { wall, start, along, length } = side.curve;
-    const curve = { wall, start: placed(removal.frame, start), along: turned(removal.frame, along), length };
-    return { ...side, normal, offset, curve };
+    if (side.curve?.stretch === undefined) return { ...side, normal, offset };
+    const { start, along, length } = side.curve.stretch;
+    const stretch = { start: placed(removal.frame, start), along: turned(removal.frame, along), length };
+    return { ...side, normal, offset, curve: { wall: side.curve.wall, stretch } };
   });
 }
 
@@ -105,10 +105,11 @@ function sideOf(triangle: Triangle, sides: readonly Side[], near: number): Side 
 const gapTo = (triangle: Triangle, side: Side): number =>
   Math.max(...triangle.corners.map((p) => Math.abs(dot(side.normal, p) - side.offset)));
 
-const onStretch = (triangle: Triangle, curve: NonNullable<Side["curve"]>, near: number): boolean =>
+const onStretch = (triangle: Triangle, { stretch }: NonNullable<Side["curve"]>, near: number): boolean =>
+  stretch === undefined ||
   triangle.corners.every((p) => {
-    const at = dot(subtract(p, curve.start), curve.along);
-    return at > -near && at < curve.length + near;
+    const at = dot(subtract(p, stretch.start), stretch.along);
+    return at > -near && at < stretch.length + near;
   });
 
 /** Gives every triangle its face number, largest triangles first; what comes back are the faces' sides. */

@@ -77,7 +77,8 @@ function kernelSolid(shape: Shape, chordError: number, order: CutOrder) {
       if (outline === undefined) throw new Error("a removal has no outline");
       const cutter = overrun(removal, outline, shape, board);
       const points = [...cutter.points, ...holes.flatMap((hole) => hole.points)];
-      const solid = kept(prismSolid([outline, ...holes], { ...cutter, points }, move));
+      const spread = ((removal.taper ?? 1) - 1) / removal.depth;
+      const solid = kept(prismSolid([outline, ...holes], { ...cutter, points }, move, spread));
       addLevels(levels, removal, move);
       return solid;
     });
@@ -100,9 +101,10 @@ function kernelSolid(shape: Shape, chordError: number, order: CutOrder) {
 
 /**
  * The prism of some profiles with its corners where `exact` has them, then moved. The kernel rounds outlines to a grid
- * before it extrudes them, so every corner is first put back on the point of the outline it came from.
+ * before it extrudes them, so every corner is first put back on the point of the outline it came from. `spread` is how much a cone
+ * grows for each unit of its depth.
  */
-function prismSolid(profiles: readonly Profile[], exact: Cutter, move: (p: Vec3) => Vec3): Manifold {
+function prismSolid(profiles: readonly Profile[], exact: Cutter, move: (p: Vec3) => Vec3, spread = 0): Manifold {
   const rings = profiles.map((profile, k) => {
     const ring = profile.points.map(([x, y]): [number, number] => [x, y]);
     return k === 0 ? ring : ring.reverse();
@@ -114,7 +116,9 @@ function prismSolid(profiles: readonly Profile[], exact: Cutter, move: (p: Vec3)
     for (let i = 0; i < 3 * count; i += 3) {
       const at: Vec2 = [flat[i] ?? 0, flat[i + 1] ?? 0];
       const [x, y] = exact.points[nearestOf(given, at)] ?? at;
-      flat.set(move([x, y, (flat[i + 2] ?? 0) > 0.5 ? exact.top : exact.bottom]), i);
+      const z = (flat[i + 2] ?? 0) > 0.5 ? exact.top : exact.bottom;
+      const grown = 1 + spread * z;
+      flat.set(move([x * grown, y * grown, z]), i);
     }
   });
   const original = moved.asOriginal();

@@ -28,8 +28,11 @@ export type Prism = {
   readonly depth: number;
 };
 
+/** Its far end is the outline grown or shrunk by `taper` about the frame's origin, and straight between: a cone. 1 where it isn't said. */
+export type Removal = Prism & { readonly taper?: number };
+
 /** The side a trim's normal points to is cut away. */
 export type Trim = { readonly point: Vec3; readonly normal: Vec3 };
 
 /** A prism; trims and removals are given in the prism's own frame. */
-export type Shape = Prism & { readonly trims: readonly Trim[]; readonly removals: readonly Prism[] };
+export type Shape = Prism & { readonly trims: readonly Trim[]; readonly removals: readonly Removal[] };

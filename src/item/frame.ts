@@ -1,12 +1,12 @@
 // A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
 
 import { type CornerRadii, roundedRectangle } from "../geometry/rounded-rectangle.ts";
-import type { Frame, Prism, Shape, Trim, Vec3 } from "../geometry/shape.ts";
+import type { Frame, Prism, Removal, Shape, Trim, Vec3 } from "../geometry/shape.ts";
 import type { Box } from "../geometry/solid.ts";
 import { add, cross, dot, subtract, times } from "../geometry/vector.ts";
 import { inches } from "../units/length.ts";
 import { type Axis, axes } from "../units/side.ts";
-import type { Point, WorkedCut } from "./item.ts";
+import type { OwnSide, Point, WorkedCut } from "./item.ts";
 import type { PlacedMember, Slant } from "./placed.ts";
 
 /** The board's own axes in the order of its own frame. */
@@ -116,10 +116,12 @@ export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
       point: inFrame(subtract(point, origin)),
       normal: inFrame(normal),
     })),
-    removals: cuts.flatMap((cut): Prism[] => {
+    removals: cuts.flatMap((cut): Removal[] => {
       if (cut.kind === "box") return [boxPrism(turned(runOn(cut, size, 0)))];
       if (cut.kind === "pocket") return [pocketPrism(turned(runOn(cut, size, cut.radius)), cut.axis, cut.radius)];
-      return cut.kind === "hole" ? [holePrism(cut, size, right)] : [];
+      if (cut.kind === "eased") return cut.arris ? [arrisPrism(cut.radius, cut.arris, size, right)] : [];
+      if (cut.kind !== "hole") return [];
+      return [holePrism(cut, size, right), ...sinkCone(cut, size, right)];
     }),
   };
 }
@@ -198,5 +200,65 @@ function holePrism(cut: WorkedCut & { kind: "hole" }, size: Vec3, right: boolean
     outline: { kind: "circle", centre: [0, 0], radius: cut.across / 2 },
     holes: [],
     depth: high - low,
+  };
+}
+
+/** Between the walls of a countersink for wood screws: ANSI/ASME B18.6.1, 82 degrees. */
+const sinkSlope = Math.tan((41 * Math.PI) / 180);
+
+/** How deep a countersink reaches, from its mouth to where its cone is as wide as the hole. */
+export const sinkDepth = (mouth: number, hole: number): number => (mouth - hole) / 2 / sinkSlope;
+
+/** A cone from outside the wood into the hole, where it ends narrower than that. */
+function sinkCone(cut: WorkedCut & { kind: "hole" }, size: Vec3, right: boolean): Removal[] {
+  if (cut.countersink === undefined) return [];
+  const run = beyond / 8;
+  const wide = cut.countersink / 2 + run * sinkSlope;
+  const narrow = (3 / 8) * cut.across;
+  const at = ownAxes.indexOf(cut.axis);
+  const flipped = !right;
+  const low = (cut.from === "low") !== (flipped && cut.axis === "thickness");
+  const mouth = low ? -run : ownEntry(size, cut.axis) + run;
+  const origin = cut.at3.map((v, i) => (i === at ? mouth : i === 2 && flipped ? size[2] - v : v)) as unknown as Vec3;
+  const { x, y } = holeFrames[cut.axis];
+  return [
+    {
+      frame: { origin, x: low ? x : y, y: low ? y : x },
+      outline: { kind: "circle", centre: [0, 0], radius: wide },
+      holes: [],
+      depth: (wide - narrow) / sinkSlope,
+      taper: narrow / wide,
+    },
+  ];
+}
+
+/** What is left over of the corner of two sides outside a quarter round that runs into both. */
+function arrisPrism(radius: number, [a, b]: readonly [OwnSide, OwnSide], size: Vec3, right: boolean): Prism {
+  const inward = ({ axis, far }: OwnSide): Vec3 => {
+    const turned = axis === "thickness" && !right;
+    return ownAxes.map((own) => (own === axis ? (far !== turned ? -1 : 1) : 0)) as unknown as Vec3;
+  };
+  const [x, y] = [inward(a), inward(b)];
+  const run = cross(x, y);
+  const from = ownAxes.map((_, i) => {
+    const way = (x[i] as number) + (y[i] as number) + (run[i] as number);
+    return way > 0 ? 0 : (size[i] as number);
+  }) as unknown as Vec3;
+  const long = Math.abs(dot(run, size)) + 2 * beyond;
+  const middle = radius * (1 - Math.SQRT1_2);
+  return {
+    frame: { origin: add(from, times(run, -beyond)), x, y },
+    outline: {
+      kind: "path",
+      items: [
+        [-beyond, radius],
+        [-beyond, -beyond],
+        [radius, -beyond],
+        [radius, 0],
+        { mid: [middle, middle], to: [0, radius] },
+      ],
+    },
+    holes: [],
+    depth: long,
   };
 }

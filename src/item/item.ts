@@ -17,6 +17,9 @@ export type Heading = { readonly axis: Axis; readonly sign: 1 | -1 };
 /** Where the board's own length, width and thickness run in item space; `show` is the side its good face looks to. */
 export type Lie = { readonly length: Axis; readonly width: Axis; readonly thickness: Axis; readonly show: Heading };
 
+/** A side of a board by its own axis: at its low or its high end. */
+export type OwnSide = { readonly axis: "length" | "width" | "thickness"; readonly far: boolean };
+
 /** A worked-out cut of one member, in the member's own frame (length, width, thickness from its least corner). */
 export type WorkedCut = {
   readonly at: Place;
@@ -29,7 +32,7 @@ export type WorkedCut = {
       readonly at3: Vec3;
       readonly deep?: number;
       readonly from: "low" | "high";
-      /** A cone this wide at its mouth for a screw's head; it is sunk by eye and not taken off the solid. */
+      /** A cone this wide at its mouth for a screw's head. */
       readonly countersink?: number;
     }
   /** A box taken out: notches, laps, half-laps, housings. */
@@ -55,8 +58,11 @@ export type WorkedCut = {
       readonly radius: number;
       readonly corners: readonly (readonly [0 | 1, 0 | 1])[];
     }
-  /** All arrises broken by hand: under a thousandth of the wood, so it is told but not taken off the solid. */
-  | { readonly kind: "eased"; readonly radius: number }
+  /**
+   * One arris rounded, between two sides of the blank. Without `arris` all of them are broken by hand: under a thousandth of the wood, so it is
+   * told but not taken off the solid.
+   */
+  | { readonly kind: "eased"; readonly radius: number; readonly arris?: readonly [OwnSide, OwnSide] }
   /** What lies on the normal's side of this plane is sawn off: normal . p = offset. */
   | { readonly kind: "slope"; readonly normal: Vec3; readonly offset: number }
 );

@@ -4,7 +4,7 @@ import type { Vec3 } from "../geometry/shape.ts";
 import { dot, subtract } from "../geometry/vector.ts";
 import { sameLength } from "../units/length.ts";
 import { blankOf, isRightHanded, type OwnAxis, ownAlong, ownAxes, ownSize } from "./frame.ts";
-import type { WorkedCut } from "./item.ts";
+import type { OwnSide, WorkedCut } from "./item.ts";
 import type { PlacedMember } from "./placed.ts";
 
 /** Turns and mirrors of a board that keep its grain: ends changed over along each axis, and width for thickness. */
@@ -107,7 +107,14 @@ const turnedWay = (way: Vec3, { flip, swap }: Turn): Vec3 =>
 
 function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut {
   const over = (v: Vec3): Vec3 => v.map((x, i) => (flip[i] ? (size[i] as number) - x : x)) as unknown as Vec3;
-  if (cut.kind === "eased") return cut;
+  if (cut.kind === "eased") {
+    if (!cut.arris) return cut;
+    const side = ({ axis, far }: OwnSide): OwnSide => ({
+      axis: swappedAxis(axis, swap),
+      far: far !== flip[ownAxes.indexOf(axis)],
+    });
+    return { ...cut, arris: [side(cut.arris[0]), side(cut.arris[1])] };
+  }
   if (cut.kind === "slope") {
     const { normal, offset } = turnedTrim(cut, { flip, swap }, size);
     return { ...cut, normal, offset };
@@ -143,7 +150,10 @@ const trimText = ({ normal, offset }: OwnTrim): string => `trim ${rounded(normal
 
 function cutText(cut: WorkedCut): string {
   if (cut.kind === "box") return `box ${rounded(cut.min)} ${rounded(cut.max)}`;
-  if (cut.kind === "eased") return `eased ${cut.radius.toFixed(7)}`;
+  if (cut.kind === "eased") {
+    const arris = (cut.arris ?? []).map(({ axis, far }) => `${axis} ${far}`).sort();
+    return ["eased", cut.radius.toFixed(7), ...arris].join(" ");
+  }
   if (cut.kind === "slope") return `slope ${trimText(cut)}`;
   if (cut.kind === "corners")
     return `corners ${cut.radius.toFixed(7)} ${cut.axis} ${[...cut.corners].sort().join(" ")}`;

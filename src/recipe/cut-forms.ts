@@ -201,12 +201,27 @@ export const cutForms: readonly CutForm[] = [
   {
     kind: "eased arrises",
     form: "eased arrises R",
-    means: "Every arris is broken round by R with plane or sandpaper; it is listed, not taken off the weight.",
+    means: "Every arris is broken round by R with plane or sandpaper; it is listed, not drawn or taken off the weight.",
     example: "eased arrises 1/8",
     takes: [],
     needs: [],
     read: sizes(1, 1),
     make: (head) => ({ kind: "eased arrises", radius: at(head, 0) }),
+  },
+  {
+    kind: "rounded arris",
+    form: "rounded arris R, in SIDE, along SIDE",
+    means: "The arris between these two sides is rounded to R from end to end.",
+    example: "rounded arris 3/8, in top, along front",
+    takes: ["into", "along"],
+    needs: ["into", "along"],
+    read: sizes(1, 1),
+    make: (head, { into, along }) => ({
+      kind: "rounded arris",
+      radius: at(head, 0),
+      into: sure(into),
+      along: sure(along),
+    }),
   },
   {
     kind: "slope",

@@ -300,7 +300,9 @@ export type Cut = {
     }
   /** The corners of the wide side, all four or those at one side. */
   | { readonly kind: "rounded corners"; readonly radius: Sum; readonly along?: Side }
+  /** All of them by hand, or the one between two sides rounded to this radius. */
   | { readonly kind: "eased arrises"; readonly radius: Sum }
+  | { readonly kind: "rounded arris"; readonly radius: Sum; readonly into: Side; readonly along: Side }
   /** All that stands above this straight line is cut away. */
   | { readonly kind: "slope"; readonly slope: Slope }
 );

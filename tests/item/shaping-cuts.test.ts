@@ -56,6 +56,73 @@ describe("channels and arrises", () => {
   });
 });
 
+describe("sunk heads and rounded arrises are cut from the wood", () => {
+  const slope = Math.tan((41 * Math.PI) / 180);
+  /** A cone from radius a down to b with this slope: pi (a^3 - b^3) / (3 tan). */
+  const cone = (a: number, b: number) => (Math.PI * (a ** 3 - b ** 3)) / (3 * slope);
+
+  test.each(["top", "bottom"])(
+    "a countersink 3/8 on a hole 3/16 in %s: pi (3/16^3 - 3/32^3) / (3 tan 41) less the hole through its cone",
+    (side) => {
+      const { solid } = board(`hole 3/16, 4 from left, centred, in ${side}, countersink 3/8`);
+      const hole = Math.PI * (3 / 32) ** 2;
+      const deep = (3 / 16 - 3 / 32) / slope;
+      const taken = hole * 1.5 + cone(3 / 16, 3 / 32) - hole * deep;
+      expect(Math.abs(whole - solid.volume - taken) / taken).toBeLessThan(0.012);
+      expect(solid.volume).toBeGreaterThan(whole - taken);
+    },
+  );
+
+  test("into an edge it is a cone along the width: 3 1/2 of hole", () => {
+    const { solid } = board("hole 3/16, 4 from left, centred, in front, countersink 3/8");
+    const hole = Math.PI * (3 / 32) ** 2;
+    const taken = hole * 3.5 + cone(3 / 16, 3 / 32) - hole * (3 / 32 / slope);
+    expect(Math.abs(whole - solid.volume - taken) / taken).toBeLessThan(0.012);
+  });
+
+  test("its walls are smooth: no edge between the facets of the cone is drawn", () => {
+    const { solid } = board("hole 3/16, 4 from left, centred, in top, countersink 3/8");
+    const sharp = solid.edges.filter(
+      ({ smooth, a, b }) => !smooth && Math.abs(a[2] - b[2]) > 0.01 && Math.abs(a[2] - b[2]) < 0.2,
+    );
+    expect(sharp).toEqual([]);
+  });
+
+  test("an arris rounded to 3/8 along the front takes 20 x (1 - pi / 4) x 3/8 x 3/8; along the left 3 1/2 of it", () => {
+    const corner = (1 - Math.PI / 4) * 0.375 ** 2;
+    for (const [sides, long] of [
+      ["in top, along front", 20],
+      ["in bottom, along back", 20],
+      ["in front, along bottom", 20],
+      ["in top, along left", 3.5],
+      ["in right, along back", 1.5],
+    ] as const) {
+      const taken = whole - board(`rounded arris 3/8, ${sides}`).solid.volume;
+      expect(Math.abs(taken / (corner * long) - 1)).toBeLessThan(0.02);
+    }
+  });
+
+  test("on both long arrises of the top and one end they meet in the corners", () => {
+    const cuts = ["front", "back", "left"].map((side) => `rounded arris 1/4, in top, along ${side}`).join("; ");
+    const one = (1 - Math.PI / 4) * 0.25 ** 2;
+    const taken = whole - board(cuts).solid.volume;
+    expect(taken).toBeLessThan(one * (20 + 20 + 3.5) * 1.02);
+    expect(taken).toBeGreaterThan(one * (20 + 20 + 3));
+  });
+
+  test("left and right boards rounded on their outer arrises are each other's mirror", () => {
+    const item = worked(
+      shelf(
+        "legs 1: rounded arris 1/2, in left, along front, hole 1/4, centred".replace(
+          ", hole 1/4, centred",
+          "; hole 1/4, 2 from top, 1 from front",
+        ),
+      ).replace(/$/, "  legs 2: rounded arris 1/2, in right, along front; hole 1/4, 2 from top, 1 from front\n"),
+    );
+    expect(item.pieces.map(({ mark }) => mark)).toEqual(["A", "B left", "B right"]);
+  });
+});
+
 describe("channels that stop", () => {
   test("a groove stopped 2 from left and 3 from right runs 20 - 2 - 3 = 15", () => {
     const { solid, cuts } = board(
@@ -109,11 +176,10 @@ describe("holes in grids and with sunk heads", () => {
     expect(Math.abs((whole - solid.volume) / removed - 1)).toBeLessThan(0.005);
   });
 
-  test("a countersink is told, not taken off: a No. 8 head is under 1/100 of a cubic inch", () => {
-    const plain = board("hole 3/16, centred, in top");
-    const sunk = board("hole 3/16, centred, in top, countersink 3/8");
-    expect(sunk.cuts).toMatchObject([{ countersink: 0.375, from: "high" }]);
-    expect(sunk.solid.volume).toBe(plain.solid.volume);
+  test("a countersink is told with its hole, from the side it is sunk at", () => {
+    expect(board("hole 3/16, centred, in top, countersink 3/8").cuts).toMatchObject([
+      { countersink: 0.375, from: "high" },
+    ]);
   });
 });
 

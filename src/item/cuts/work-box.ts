@@ -10,7 +10,7 @@ import { type Room, type SpottedCut, spotsOf } from "./spots.ts";
 import { stopsOf } from "./stops.ts";
 import { checked, everyPick, othersThan, refused, sizesOf, vectorOf, type Worked } from "./worked.ts";
 
-type BoxCut = Exclude<Cut, { kind: "hole" | "rounded corners" | "eased arrises" | "slope" }>;
+type BoxCut = Exclude<Cut, { kind: "hole" | "rounded corners" | "eased arrises" | "rounded arris" | "slope" }>;
 type Range = readonly [number, number];
 
 /** A cut with its sizes worked out: the room it takes, and how deep it goes into which side. */

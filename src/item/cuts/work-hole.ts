@@ -1,7 +1,7 @@
 // A hole, or a grid of holes, with the widening at its mouth -> round cuts in the member's own frame.
 import { problem } from "../../problems/problem.ts";
 import type { Cut, Sum } from "../../recipe/recipe.ts";
-import { ownEntry, ownSize } from "../frame.ts";
+import { ownEntry, ownSize, sinkDepth } from "../frame.ts";
 import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { ownSideOf } from "../sides.ts";
@@ -28,6 +28,10 @@ export function workHole(cut: Hole, member: PlacedMember, placing: Placing): Wor
     if (depth !== undefined && cut.into && depth >= full) {
       return refused(problem("cut-too-deep", cut.at, { ...facts, deep: depth, full, into: cut.into }));
     }
+  }
+  if (sink !== undefined && sinkDeep === undefined) {
+    const [depth, room] = [sinkDepth(sink, across), deep ?? full];
+    if (depth >= room) return refused(problem("sink-too-deep", cut.at, { ...facts, depth, room }));
   }
   const counts = [cut.grid?.along ?? 1, cut.grid?.across ?? 1] as const;
   const close = pitch.find((p, i) => (counts[i] ?? 1) > 1 && p <= (sink ?? across));

@@ -6,7 +6,7 @@ import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { checkMeetings } from "./cut-checks.ts";
 import { workBox } from "./work-box.ts";
-import { workCorners, workEased } from "./work-corners.ts";
+import { workArris, workCorners, workEased } from "./work-corners.ts";
 import { workHole } from "./work-hole.ts";
 import { slopeLeft, workSlope } from "./work-slope.ts";
 import type { Worked } from "./worked.ts";
@@ -50,6 +50,8 @@ function workCut(cut: Cut, member: PlacedMember, placing: Placing): Worked {
       return workCorners(cut, member, placing);
     case "eased arrises":
       return workEased(cut, member, placing);
+    case "rounded arris":
+      return workArris(cut, member, placing);
     case "slope":
       return workSlope(cut, member, placing);
     default:

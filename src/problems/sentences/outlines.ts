@@ -62,7 +62,7 @@ export const outlineSentences = {
     mend: "Space them further apart, or bore them smaller.",
   }),
   "corners-too-round": (f: { cut: string; radius: number; most: number }) => ({
-    says: `"${f.cut}" has corners of ${said(f.radius)}; ${said(f.most)} is the most that fits twice.`,
+    says: `"${f.cut}" has corners of ${said(f.radius)}; ${said(f.most)} is the most that fits.`,
     found: said(f.radius),
     expected: `at most ${said(f.most)}`,
     mend: "Make the corners smaller.",
@@ -74,6 +74,19 @@ export const outlineSentences = {
       face: `the side that "${f.cut}" names is a face of ${f.member}; its corners are at its ends and edges.`,
     }[f.why],
     mend: f.why === "face" ? "Name an end or an edge." : "Take it away, or draw the corners into an outline.",
+  }),
+  "arris-where": (f: { cut: string; member: string; why: "slanted" | "outlined" }) => ({
+    says: {
+      slanted: `the ends of ${f.member} are slanted, so "${f.cut}" names no square arris.`,
+      outlined: `${f.member} is cut to an outline, so "${f.cut}" names no straight arris.`,
+    }[f.why],
+    mend: "Write `eased arrises R`, which is done by hand on all of them, or take it away.",
+  }),
+  "sink-too-deep": (f: { cut: string; member: string; depth: number; room: number }) => ({
+    says: `the cone of "${f.cut}" is ${said(f.depth)} deep at 82 degrees (ANSI/ASME B18.6.1), and ${f.member} leaves it ${said(f.room)}.`,
+    found: said(f.depth),
+    expected: `less than ${said(f.room)}`,
+    mend: "Make the countersink narrower, or the hole wider or deeper.",
   }),
   "ease-too-round": (f: { cut: string; member: string; radius: number; thickness: number }) => ({
     says: `"${f.cut}" takes more than half of the ${said(f.thickness)} that ${f.member} is thick.`,
