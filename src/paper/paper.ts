@@ -23,3 +23,5 @@ export const fullSizeArea = (size: PaperSize): { readonly width: number; readonl
 });
 
 const round = (mm: number): number => Math.round(mm * 100) / 100;
+
+export const fullSizeAreas = { letter: fullSizeArea("letter"), a4: fullSizeArea("a4") } as const;

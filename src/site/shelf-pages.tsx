@@ -11,13 +11,16 @@ import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
+import { fullSizeOf } from "../leaves/full-size.ts";
 import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
 import { careCardPath, listingPath, priceSheetPath, productPagePath, rootFrom, sparesPath } from "../leaves/paths.ts";
 import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { sparesPageLeaf } from "../leaves/spares-page.ts";
 import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
+import { fullSizeAreas } from "../paper/paper.ts";
 import type { Shop } from "../yard/yard.ts";
+import { signFont } from "./letter-font.ts";
 import { pageHtml } from "./page-html.ts";
 import { hashOf, Remembered } from "./remember.ts";
 import type { Page, Printed } from "./site.ts";
@@ -38,14 +41,19 @@ export const binderPartOf = (variants: Variants, shop: Shop, hash: string): Bind
     const forms = formsOf(variants);
     const pricings = isPriced(shop) ? pricingsOf(variants, shop) : [];
     const leaves = forms.map((form) => buildSheetLeaf(form, shop, forms, pricings));
+    const fullSizes = forms.map(([item]) => fullSizeOf(item, shop.division, signFont(), fullSizeAreas));
     const sheets = leaves.map((leaf) => ({
       path: `binder/${leaf.path}`,
       html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(leaf.path)} />),
     }));
     return {
       pages: [...sheets, ...pricePagesOf(pricings, shop), listingPageOf(variants, shop, hash)],
-      printed: leaves.flatMap(({ set, printed }) =>
-        printed.map(({ link, paper }) => ({ path: `binder/${link.path}`, printed: set, paper })),
+      printed: leaves.flatMap(({ set, printed }, i) =>
+        printed.map(({ link, paper }) => ({
+          path: `binder/${link.path}`,
+          printed: { ...set, ...(fullSizes[i] ? { fullSize: fullSizes[i] } : {}) },
+          paper,
+        })),
       ),
     };
   });

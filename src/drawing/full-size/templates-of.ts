@@ -7,10 +7,16 @@ import { bevelTemplates, spacerTemplates, storySticks } from "./bench-templates.
 import { pieceTemplates } from "./piece-templates.ts";
 import type { Template } from "./template.ts";
 
-export const templatesOf = (item: Item, division: Division, font: LetterFont): readonly Template[] => [
+/** All but the letters, which need a font. */
+export const benchTemplates = (item: Item, division: Division): readonly Template[] => [
   ...pieceTemplates(item, division),
   ...bevelTemplates(item),
   ...spacerTemplates(item, division),
   ...storySticks(item, division),
+];
+
+/** Rows of letters by the way that is standard for each. */
+export const templatesOf = (item: Item, division: Division, font: LetterFont): readonly Template[] => [
+  ...benchTemplates(item, division),
   ...letteringTemplates(item, font, ({ ways }) => ways[0] ?? "stencil"),
 ];

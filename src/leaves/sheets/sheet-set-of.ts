@@ -6,6 +6,7 @@ import type { PaperSheet, SheetSet } from "../sheet-set.ts";
 import { coverSheet } from "./cover-sheet.ts";
 import { cutSheet } from "./cut-sheet.ts";
 import { finishSheets } from "./finish-sheets.ts";
+import { fullSizeSheet } from "./full-size-sheet.ts";
 import { cordsSheet, panelSheets } from "./panel-sheets.ts";
 import { pieceDrawings } from "./piece-drawings.ts";
 import { kitSheet, piecesSheet } from "./pieces-sheet.ts";
@@ -28,6 +29,7 @@ const kinds: readonly ((source: SheetSource) => readonly PaperSheet[])[] = [
   panelSheets,
   cordsSheet,
   kitSheet,
+  fullSizeSheet,
   stepSheets,
   finishSheets,
   placeSheet,
