@@ -3,7 +3,7 @@ import { checkPlan } from "../cutting/check-plan.ts";
 import type { CutBoard, CutPiece, CutPlan, CutProblem } from "../cutting/cut-problem.ts";
 import { planCuts } from "../cutting/plan-cuts.ts";
 import type { Piece } from "../item/item.ts";
-import { type Exact, exact, inches, isExact, type Length, zero } from "../units/length.ts";
+import { compareLengths, type Exact, exact, isExact, type Length, zero } from "../units/length.ts";
 import type { Board, OwnBoard } from "../yard/yard.ts";
 
 /** What is sawn from boards under one mark of a problem: a piece, or each sort of board that a piece is glued up of. */
@@ -31,9 +31,12 @@ export type CuttingPlan = {
   readonly plan: CutPlan;
 };
 
-/** A length that came through an angle is sawn to the next 1/10000 in. */
-const sawnLength = (length: Length): Exact =>
-  isExact(length) ? length : exact(Math.ceil(inches(length) * 1e4 - 1e-6), 10_000);
+/** A size that came through an angle is planned to the next 1/256 in, finer than a saw cuts; what just fits a board still does. */
+function sawnSize(size: Length, most: Exact): Exact {
+  if (isExact(size)) return size;
+  const next = exact(Math.ceil(size * 256 - 1e-4), 256);
+  return next.compare(most) > 0 && compareLengths(size, most) <= 0 ? most : next;
+}
 
 function sawnOf(piece: Piece): SawnPiece[] {
   const { mark, count, board, length, width, thickness, planed, ends, blanks } = piece;
@@ -67,8 +70,11 @@ export const isBevelled = ({ bevels }: SawnPiece): boolean => bevels.some((bevel
 const cutPiece = (sawn: SawnPiece): CutPiece => ({
   mark: sawn.mark,
   count: sawn.count,
-  length: sawnLength(sawn.length),
-  width: sawnLength(sawn.width),
+  length: sawnSize(
+    sawn.length,
+    sawn.board.lengths.reduce((most, { usable }) => (usable.compare(most) > 0 ? usable : most), zero),
+  ),
+  width: sawnSize(sawn.width, sawn.board.width),
   ends: isBevelled(sawn) ? [0, 0] : sawn.mitres,
   showFace: sawn.board.showSides === 1,
 });

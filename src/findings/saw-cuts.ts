@@ -133,13 +133,16 @@ const ripOf = ({ at, across, length, width, mark }: PlannedPiece, stage: 2 | 3):
 
 const isSquare = ({ mitres, bevels }: PlannedPiece, end: 0 | 1): boolean => mitres[end] === 0 && bevels[end] === 0;
 
+/** Slanted pieces are planned to 1/256 in: what stands apart by less than two of these more than a kerf is one cut. */
+const planned = 1 / 100;
+
 /** Whether one cut ends a piece and begins the next: the blade upright, both ends alike and a kerf apart. */
 function sharesCut(one: PlannedPiece, next: PlannedPiece, kerf: Exact): boolean {
   if (one.bevels[1] !== 0 || next.bevels[0] !== 0) return false;
   const [a, b] = [endLine(one, 1), endLine(next, 0)];
   const apart = ([left]: Point, [right]: Point): number => inches(minus(right, left));
   const slanted = inches(kerf) / Math.cos((one.mitres[1] * Math.PI) / 180);
-  return [0, 1].every((i) => Math.abs(apart(a[i] as Point, b[i] as Point) - slanted) < 1e-6);
+  return [0, 1].every((i) => Math.abs(apart(a[i] as Point, b[i] as Point) - slanted) < planned);
 }
 
 const endCut = (piece: PlannedPiece, end: 0 | 1): SawSetting & Pick<SawCut, "line"> => ({
