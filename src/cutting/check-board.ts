@@ -129,22 +129,24 @@ function apart(
 }
 
 /**
- * Each end's cut runs on straight through the whole strip: all corners of the pieces beyond it lie a kerf or more from its line, at
- * right angles to it.
+ * Between two pieces there is a square cut, or a cut along each of the ends that face each other. A cut runs on straight through the
+ * whole strip: all corners of the pieces beyond it lie a kerf or more from its line, at right angles to it.
  */
 function sawnApart(strip: readonly Lying[], kerf: number): string[] {
   const middle = ({ from, to }: Lying): number => from + to;
   const line = [...strip].sort((a, b) => middle(a) - middle(b));
-  return line.flatMap((piece, i) => {
-    const [lowerLeft, upperLeft, upperRight, lowerRight] = piece.corners;
-    const near = (others: readonly Lying[], from: Point, to: Point): Lying | undefined =>
-      others.find(({ corners }) => corners.some((corner) => beside(corner, from, to) < kerf - slack));
-    // Only neighbours can be nearest, but each cut runs through to all of them.
-    const right = near(line.slice(i + 1), lowerRight, upperRight);
-    const left = near(line.slice(0, i), upperLeft, lowerLeft);
-    return [right, left].flatMap((other) =>
-      other ? [`"${other.mark}" has less than a kerf to the cut along "${piece.mark}"`] : [],
-    );
+  return line.slice(1).flatMap((next, i) => {
+    const [before, after] = [line.slice(0, i + 1), line.slice(i + 1)];
+    const piece = line[i] as Lying;
+    const end = Math.max(...before.map(({ to }) => to));
+    if (Math.min(...after.map(({ from }) => from)) >= end + kerf - slack) return [];
+    const [, , upperRight, lowerRight] = piece.corners;
+    const [lowerLeft, upperLeft] = next.corners;
+    const clears = (others: readonly Lying[], from: Point, to: Point): boolean =>
+      others.every(({ corners }) => corners.every((corner) => beside(corner, from, to) >= kerf - slack));
+    return clears(after, lowerRight, upperRight) && clears(before, upperLeft, lowerLeft)
+      ? []
+      : [`"${next.mark}" has less than a kerf to "${piece.mark}"`];
   });
 }
 

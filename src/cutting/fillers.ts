@@ -22,8 +22,12 @@ const mostLooks = 40_000;
 export function fillersFor(job: Job): { readonly fillers: readonly Filler[]; readonly rows: number } {
   const groups = new Map<string, number[]>();
   job.stocks.forEach((stock, i) => {
-    const takes = job.kinds.map(({ fits, length, width }) => fits[i] || length > stock.length || width > stock.width);
-    const key = `${isLine(job, stock, i)}:${stock.clear ? i : "all"}:${takes.join()}`;
+    const line = isLine(job, stock, i);
+    // Too long never goes in, nor too wide a strip; along a line nobody asks for the width.
+    const takes = job.kinds.map(
+      ({ fits, length, width }) => fits[i] || (width > stock.width ? !line : length > stock.length),
+    );
+    const key = `${line}:${stock.clear ? i : "all"}:${takes.join()}`;
     groups.set(key, [...(groups.get(key) ?? []), i]);
   });
   const fillers: Filler[] = [];

@@ -58,13 +58,15 @@ export function placedPieces(
   for (const strip of strips) {
     let along = 0;
     for (const { kind, turned, flipped, quarter, at: fixed } of strip.pieces) {
-      const { length, width } = kinds[kind] as Kind;
+      const { length, width, ends } = kinds[kind] as Kind;
+      // As a square blank: a slanted end's lower corner may stand behind the blank's.
+      const corner = strip.fixed || ends[0] <= 0 ? 0 : Math.tan((ends[0] * Math.PI) / 180) * width;
       const runs = strip.fixed ? fixed : along;
       // A fixed strip of a board that is crosscut first is the board itself.
       const [at, across] = order === "rip" ? [runs, side] : strip.fixed ? [runs, 0] : [side, runs];
       along += ((order === "rip") !== (quarter ?? false) ? length : width) + kerf;
       pieces.push({
-        ...{ mark: markOf(kind), at: before + at * step, across: across * step, turned, flipped },
+        ...{ mark: markOf(kind), at: before + (at + corner) * step, across: across * step, turned, flipped },
         ...(quarter ? { quarter } : {}),
       });
     }

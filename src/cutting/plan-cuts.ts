@@ -4,12 +4,24 @@ import type { CutPlan, CutProblem } from "./cut-problem.ts";
 import { fillersFor } from "./fillers.ts";
 import { jobOf } from "./job.ts";
 import { layOut, sawnBoards } from "./lay-out.ts";
+import { type Planned, planTogether } from "./plan-together.ts";
 import { sawSettings } from "./saw-settings.ts";
 import { tidy } from "./tidy.ts";
 import { usefulOffcut } from "./useful-offcut.ts";
 
 /** Undefined where there are too few boards for the pieces, as far as the work budget could tell. */
 export function planCuts(problem: CutProblem): CutPlan | undefined {
+  const plan = planTogether(problem, planFreely);
+  if (plan === undefined) return undefined;
+  const offcut = usefulOffcut(problem, plan.boards);
+  return {
+    ...plan,
+    settings: sawSettings(problem, plan.boards).length,
+    ...(offcut === undefined ? {} : { offcut }),
+  };
+}
+
+function planFreely(problem: CutProblem): Planned | undefined {
   const job = jobOf(problem);
   const { fillers, rows } = fillersFor(job);
   const sizes = Float64Array.from(job.kinds, ({ length, width }) => (length + job.kerf) * (width + job.kerf));
@@ -20,14 +32,11 @@ export function planCuts(problem: CutProblem): CutPlan | undefined {
   const { plan, cost, bound, fewest } = cover(job.stocks, fillers, sizes, demand, problem.effort);
   if (plan === undefined) return undefined;
   const boards = layOut(job, tidy(problem, job, sawnBoards(job, plan)));
-  const offcut = usefulOffcut(problem, boards);
   return {
     cost: job.coin.mul(cost),
     lowerBound: job.coin.mul(bound),
     proven: bound >= cost,
     fewest,
-    settings: sawSettings(problem, boards).length,
-    ...(offcut === undefined ? {} : { offcut }),
     boards,
   };
 }
