@@ -30,6 +30,11 @@ function placesOf(cut: WorkedCut, way: 0 | 1, size: Size): readonly number[] {
     case "box":
     case "pocket":
       return [cut.min[way], cut.max[way]];
+    case "prism": {
+      const at = cut.axis === "length" ? undefined : way === 0 ? 0 : cut.axis === "thickness" ? 1 : undefined;
+      const values = at === undefined ? [] : cut.outline.map((p) => p[at]);
+      return values.length > 0 ? values : [cut.low, cut.high];
+    }
     case "hole":
       return cut.axis === (way === 0 ? "length" : "width") ? [] : [cut.at3[way]];
     case "slope":

@@ -12,10 +12,10 @@ import type { Drawing } from "./drawing.ts";
 import { explode, singly, type Unit, unitsOf } from "./explode.ts";
 import { extrasOf, fittingExtras, fittingSeats, spoken } from "./extras.ts";
 import { drawNotes } from "./notes.ts";
+import { drawPanes } from "./panes.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
-  drawPanes,
   drawRegions,
   inPlace,
   type Picture,

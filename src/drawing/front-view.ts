@@ -2,7 +2,8 @@
 import { namedViews } from "../geometry/view.ts";
 import type { Item } from "../item/item.ts";
 import type { Drawing } from "./drawing.ts";
-import { inPlace, pictureSize, ropesOf, takePicture } from "./picture.ts";
+import { extrasOf } from "./extras.ts";
+import { inPlace, pictureSize, takePicture } from "./picture.ts";
 import { coatedTone, drawStanding } from "./standing-view.ts";
 
 /** Paper mm for an inch of every front view. */
@@ -10,7 +11,7 @@ export const frontScale = 1;
 
 /** No edge is left free: what stands on the ground stands on the drawing's lower edge. */
 export function drawFrontView(item: Item): Drawing {
-  const picture = takePicture(item.members.map(inPlace), namedViews.front, ropesOf(item));
+  const picture = takePicture(item.members.map(inPlace), namedViews.front, extrasOf(item));
   const { width, height } = pictureSize(picture);
   return {
     id: `${item.slug}-front`,

@@ -140,21 +140,3 @@ export function drawLines(
     return chains.length === 0 ? [] : [{ kind: "lines" as const, line: kind, chains }];
   });
 }
-
-/** Panes over everything else: a light tint that lets it through, and their outline. */
-export function drawPanes(picture: Picture, placement: Placement, line: LineKind): Mark[] {
-  const paper = (p: Vec2): Paper => onPaper(picture, placement, p);
-  const { regions, lines } = picture.panes;
-  const chains = lineChains(lines, inInches.lineUnion).map((chain) => chain.map(paper));
-  return [
-    ...regions.map(
-      ({ outer, holes }): Mark => ({
-        kind: "region",
-        tone: { kind: "pane" },
-        shade: 0,
-        loops: [outer, ...holes].map((loop) => loop.map(paper)),
-      }),
-    ),
-    ...(chains.length === 0 ? [] : [{ kind: "lines" as const, line, chains }]),
-  ];
-}

@@ -5,22 +5,23 @@ import type { Item, Member, Piece } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import { type BoardFrame, blankCorner, boardFrame, edgeBevels, edgeSpan, edgeView, endView } from "./board-frame.ts";
-import { collide } from "./collision.ts";
 import { cutPlaces } from "./cut-places.ts";
 import { arrowSize, drawDimension } from "./dimensions.ts";
-import { isInside } from "./dot-spots.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { angleRoom, drawEndAngle, formatDegrees, isSlanted } from "./end-angle.ts";
+import { grainArrow } from "./grain-arrow.ts";
+import { drawBlankRest, drawHiddenEdges } from "./hidden-edges.ts";
 import { drawNotes } from "./notes.ts";
 import { outlineOffsets } from "./outline-offsets.ts";
 import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
-import { drawLines, drawRegions, inPlace, onPaper, type Picture, type Placement, takePicture } from "./picture.ts";
+import { drawLines, drawRegions, inPlace, type Picture, type Placement, takePicture } from "./picture.ts";
 import { pieceNotes } from "./piece-notes.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
 import { sawWords } from "./saw-words.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
 import { binderSheet, flatPen, type Sheet } from "./sheet.ts";
+import { drawShortGrain } from "./short-grain-marks.ts";
 import { baseline, textWidth } from "./text-width.ts";
 
 const edge = 2;
@@ -34,13 +35,20 @@ const viewGap = 6;
 /** A grain arrow is this long on paper, mm. */
 const grainLength = 14;
 
+const segmentsOf = (marks: readonly Mark[]): readonly (readonly Paper[])[] =>
+  marks.flatMap((mark) =>
+    mark.kind === "lines" ? mark.chains.flatMap((chain) => chain.slice(1).map((to, i) => [chain[i] as Paper, to])) : [],
+  );
+
 /** Whether a view shows anything but a plain rectangle. */
-function saysMore({ scene: { lines, bounds } }: Picture): boolean {
+function saysMore(picture: Picture): boolean {
+  const { lines, bounds } = picture.scene;
   const isBorder = (a: Vec2, b: Vec2): boolean =>
     [bounds.min, bounds.max].some((corner) =>
       ([0, 1] as const).some((k) => Math.max(Math.abs(a[k] - corner[k]), Math.abs(b[k] - corner[k])) < 1e-6),
     );
-  return lines.some(({ a, b }) => !isBorder(a, b));
+  const placement = { scale: 1, left: 0, top: 0 };
+  return lines.some(({ a, b }) => !isBorder(a, b)) || drawHiddenEdges(picture, placement).length > 0;
 }
 
 /** Whether an end is out of square to the lower edge, or a cut isn't right through. */
@@ -62,6 +70,7 @@ function placed(member: Member, size: Vec3, picture: Picture, { scale, left, top
   return { scale, left: left + (min[0] - low) * scale, top: top + (high - max[1]) * scale };
 }
 
+/** Seen edges continuous, those behind the wood dashed. */
 const plainView = (picture: Picture, placement: Placement): Mark[] => [
   ...drawRegions(
     picture,
@@ -70,6 +79,7 @@ const plainView = (picture: Picture, placement: Placement): Mark[] => [
     () => ({ kind: "wood" }),
   ),
   ...drawLines(picture, placement, () => "visible", ["visible"]),
+  ...drawHiddenEdges(picture, placement),
 ];
 
 export function drawPiece(item: Item, piece: Piece, division: Division, sheet: Sheet = binderSheet): Drawing {
@@ -115,8 +125,13 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const placement = placed(member, frame.size, picture, { scale, left: start, top: above });
   const foot = above + height;
   const spot = (l: number, w: number): Paper => [start + l * scale, foot - w * scale];
-  const grain = grainArrow(picture, placement, Math.min(grainLength, width * 0.3));
-  const labels = placeInRegions(picture, placement, [piece.mark], sheet.type, grain.outlines);
+  const weak = drawShortGrain(piece, frame, spot);
+  const hasRest = piece.outline !== undefined || frame.slopes.some(({ normal }) => Math.abs(normal[2]) < 1e-6);
+  const blank = [spot(0, 0), spot(long, 0), spot(long, wide), spot(0, wide)];
+  const rest = hasRest ? drawBlankRest(picture, placement, blank) : [];
+  const dashed = segmentsOf([...drawHiddenEdges(picture, placement), ...weak, ...rest]);
+  const grain = grainArrow(picture, placement, Math.min(grainLength, width * 0.3), dashed);
+  const labels = placeInRegions(picture, placement, [piece.mark], sheet.type, [...grain.outlines, ...dashed]);
   const faceFoot =
     foot + Math.max(hasLower ? lowerOff + 3 : tapeBelow + 2, height < 3 * arrowSize ? 2 * arrowSize + 1 : 3);
   const edgeTop = faceFoot + (hasEdge ? viewGap / 2 : 0);
@@ -145,6 +160,8 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
     pen: flatPen(sheet),
     marks: [
       ...plainView(picture, placement),
+      ...weak,
+      ...rest,
       ...grain.marks,
       ...labels,
       ...mitres,
@@ -235,49 +252,6 @@ function widthDimension(low: Paper, high: Paper, value: string, size: number): M
     ...dimension.filter((mark) => mark.kind !== "text"),
     { kind: "text", at, text: value, size, anchor: "start" },
   ];
-}
-
-/** Where the grain arrow is tried, as parts of the board's length and width. */
-const grainSpots: readonly Paper[] = [0.5, 0.3, 0.7, 0.2, 0.8].flatMap((v) =>
-  [0.25, 0.32, 0.7, 0.18, 0.4, 0.6, 0.8].map((u): Paper => [u, v]),
-);
-
-/** A double arrow along the fibres, on wood and clear of every line; a board without room for it goes without. */
-function grainArrow(
-  picture: Picture,
-  placement: Placement,
-  length: number,
-): { readonly marks: Mark[]; readonly outlines: readonly Paper[][] } {
-  const { bounds, lines, regions } = picture.scene;
-  const borders = lines.map(({ a, b }) => [onPaper(picture, placement, a), onPaper(picture, placement, b)]);
-  const wood = regions.flatMap((region) =>
-    [region.outer, ...region.holes].map((loop) => loop.map((p) => onPaper(picture, placement, p))),
-  );
-  const ends = grainSpots.map(([u, v]): Paper[] => {
-    const [x, y] = onPaper(picture, placement, [
-      bounds.min[0] + u * (bounds.max[0] - bounds.min[0]),
-      bounds.max[1] - v * (bounds.max[1] - bounds.min[1]),
-    ]);
-    return [
-      [x - length / 2, y],
-      [x + length / 2, y],
-    ];
-  });
-  const free = ends.find((arrow) => {
-    const [from, to] = arrow as [Paper, Paper];
-    const middle: Paper = [(from[0] + to[0]) / 2, from[1]];
-    return isInside(middle, wood) && !borders.some((border) => collide(arrow, border, 0.8));
-  });
-  if (free === undefined) return { marks: [], outlines: [] };
-  const [from, to] = free as [Paper, Paper];
-  return {
-    marks: [
-      { kind: "lines", line: "dimension", chains: [[from, to]] },
-      { kind: "arrowhead", tip: from, way: [-1, 0], size: arrowSize * 0.8 },
-      { kind: "arrowhead", tip: to, way: [1, 0], size: arrowSize * 0.8 },
-    ],
-    outlines: [[from, to]],
-  };
 }
 
 function describePiece(

@@ -5,9 +5,9 @@ import type { Item, Member } from "../item/item.ts";
 import { isDark } from "./dark.ts";
 import type { LineKind, Mark, Tone } from "./drawing.ts";
 import { extrasOf } from "./extras.ts";
+import { drawPanes } from "./panes.ts";
 import {
   drawLines,
-  drawPanes,
   drawRegions,
   inPlace,
   type Picture,

@@ -10,10 +10,10 @@ import type { Drawing, LineKind, Tone } from "./drawing.ts";
 import { type Extra, spoken } from "./extras.ts";
 import { drawNotes } from "./notes.ts";
 import { faceOnView, membersOf } from "./panel-space.ts";
+import { drawPanes } from "./panes.ts";
 import { listed } from "./paper-text.ts";
 import {
   drawLines,
-  drawPanes,
   drawRegions,
   type Picture,
   type Placement,
@@ -52,6 +52,9 @@ const reaches = [1, 1.6, 2.4];
 /** Of the middle size of the thing: how wide seats are opened of what is put together all at once. */
 const openedPart = 0.18;
 const edge = 2;
+/** A picture that is this much higher than wide gets so much more height. */
+const tall = 1.3;
+const tallRoom = 1.3;
 
 /** Without screws: whether boards of later lines lie on the back of those before them. */
 function laterLiesBehind(item: Item, panel: Panel, through: Vec3): boolean {
@@ -173,7 +176,8 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   // Arrows of screws stand out over the outline.
   const stand = driven.length > 0 ? 6 : 1;
   const size = pictureSize(picture);
-  const room = { width: sheet.width - 2 * column, height: sheet.height - 2 * edge - 2 * stand };
+  const high = size.height > size.width * tall ? sheet.height * tallRoom : sheet.height;
+  const room = { width: sheet.width - 2 * column, height: high - 2 * edge - 2 * stand };
   const scale = fitScale(size.width, size.height, room);
   const placement: Placement = {
     scale,
