@@ -18,6 +18,11 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
       <p>
         <a href={`${root}${leaf.drawings.path}`}>{leaf.drawings.text}</a>
       </p>
+      {leaf.orders ? (
+        <p>
+          <a href={`${root}${leaf.orders.path}`}>{leaf.orders.text}</a>
+        </p>
+      ) : null}
       <ul class="sheets">
         {leaf.sheets.map((sheet) => (
           <li>

@@ -4,7 +4,7 @@ import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath, drawingsPath, listingPath, priceSheetPath } from "./paths.ts";
+import { buildSheetPath, drawingsPath, listingPath, orderBookPath, priceSheetPath } from "./paths.ts";
 import { barredText } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -13,6 +13,8 @@ export type BinderIndex = {
   readonly shopName: string;
   readonly notice?: string;
   readonly drawings: Link;
+  /** Where there are any. */
+  readonly orders?: Link;
   readonly sheets: readonly {
     readonly link: Link;
     readonly prices?: Link;
@@ -28,7 +30,7 @@ export type BinderIndex = {
 };
 
 /** One line for each item, given by its standard variant. */
-export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex {
+export function binderIndexLeaf(items: readonly Item[], shop: Shop, orders = 0): BinderIndex {
   const edition = binderEdition(shop.division);
   return {
     title: "Binder",
@@ -36,6 +38,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop): BinderIndex
     shopName: shop.name,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
     drawings: { path: drawingsPath, text: "All drawings on one page" },
+    ...(orders > 0 ? { orders: { path: orderBookPath, text: `Order book: ${orders}` } } : {}),
     sheets: items.map((item) => ({
       ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },

@@ -20,6 +20,10 @@ export const linePagePath = (line: string): string => `lines/${slug(line) || "go
 export const sparesPath = (slug: string): string => `spares/${slug}.html`;
 export const aboutPath = "about.html";
 export const carePath = "care.html";
+export const orderBookPath = "orders.html";
+/** Both are called by the order's slug. */
+export const orderPath = (order: string): string => `orders/${order}.html`;
+export const proofPath = (order: string): string => `proofs/${order}.html`;
 export const feedPath = "feed.xml";
 export const indexPath = "index.html";
 export const drawingsPath = "drawings.html";

@@ -4,6 +4,7 @@ import { cordSentences } from "./sentences/cord.ts";
 import { feasibleSentences } from "./sentences/feasible.ts";
 import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
+import { orderSentences } from "./sentences/orders.ts";
 import { outlineSentences } from "./sentences/outlines.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { sellingSentences } from "./sentences/selling.ts";
@@ -36,6 +37,7 @@ export const sentences = {
   ...cordSentences,
   ...outlineSentences,
   ...sellingSentences,
+  ...orderSentences,
   ...siteSentences,
 };
 

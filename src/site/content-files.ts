@@ -14,6 +14,8 @@ export type Content = {
   readonly yard: readonly SourceFile[];
   readonly shop: readonly SourceFile[];
   readonly guide: readonly SourceFile[];
+  /** Private. */
+  readonly orders: readonly SourceFile[];
 };
 
 const slashed = (path: string): string => (sep === "/" ? path : path.split(sep).join("/"));
@@ -107,7 +109,7 @@ export function readYardFiles(
 
 /** Everything in a content folder that the site is made from. */
 export function readContent(folder: string): { readonly content: Content; readonly problems: readonly Problem[] } {
-  const empty: Content = { folder: slashed(folder), recipes: [], yard: [], shop: [], guide: [] };
+  const empty: Content = { folder: slashed(folder), recipes: [], yard: [], shop: [], guide: [], orders: [] };
   if (!isFolder(folder)) {
     return { content: empty, problems: [problem("no-folder", startOf(folder), { what: "content" })] };
   }
@@ -121,7 +123,9 @@ export function readContent(folder: string): { readonly content: Content; readon
   }
   const guideFolder = join(folder, "guide");
   const guide = isFolder(guideFolder) ? readFolder(guideFolder, [".md"], problems) : [];
-  return { content: { ...empty, recipes, yard, shop, guide }, problems };
+  const ordersFolder = join(folder, "orders");
+  const orders = isFolder(ordersFolder) ? readFolder(ordersFolder, [".yaml", ".yml"], problems) : [];
+  return { content: { ...empty, recipes, yard, shop, guide, orders }, problems };
 }
 
 /** The content folder a recipe belongs to: the nearest folder above it that holds a yard; undefined if there is none. */

@@ -3,15 +3,20 @@ import { fileURLToPath } from "node:url";
 import { assets } from "../../layouts/assets.ts";
 import { BinderIndexPage } from "../../layouts/binder-index.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
+import type { Pricing } from "../findings/pricing.ts";
 import { isForSale } from "../findings/sale.ts";
+import type { Item } from "../item/item.ts";
 import { binderIndexLeaf } from "../leaves/binder-index.ts";
 import { hasFeed } from "../leaves/feed.ts";
 import { landingLeaf } from "../leaves/landing.ts";
 import { storeShop } from "../leaves/store-item.ts";
+import type { Shop } from "../yard/yard.ts";
 import type { SourceFile } from "./content-files.ts";
 import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
+import { orderPages } from "./order-pages.tsx";
 import { pageHtml } from "./page-html.ts";
+import { pricingsFor } from "./pricings.ts";
 import { schemaFiles } from "./schema-files.ts";
 import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import { shopPages } from "./shop-pages.tsx";
@@ -34,6 +39,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
     const leaf = binderIndexLeaf(
       recipes.map(({ variants }) => variants[0]),
       shop,
+      worked.orders.length,
     );
     pages.push({ path: "binder/index.html", html: pageHtml(<BinderIndexPage leaf={leaf} root="" />) });
     for (const { variants, hash } of recipes) {
@@ -42,6 +48,7 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
       files.push(...part.printed);
     }
     pages.push(drawingsPage(recipes, shop));
+    pages.push(...orderPages(worked.orders, shop, pricingIn(recipes, shop)));
   }
   if (made.includes("store")) {
     const open = storeShop(shop);
@@ -62,6 +69,17 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
   const schemas = made.includes("guide") ? schemaFiles() : [];
   return { pages, packs: [], assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
 }
+
+type Made = { readonly variants: Variants; readonly hash: string };
+
+/** The prices of a variant of these recipes. */
+const pricingIn =
+  (recipes: readonly Made[], shop: Shop) =>
+  ({ slug, variant }: Item): Pricing | undefined => {
+    const made = recipes.find(({ variants }) => variants[0].slug === slug);
+    const pricings = made ? pricingsFor(made.variants, shop, made.hash) : [];
+    return pricings.find(({ item }) => item.variant.slug === variant.slug);
+  };
 
 /** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */
 function assetsOf(part: string): Asset[] {

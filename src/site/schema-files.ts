@@ -1,6 +1,7 @@
 // The schemas of recipe, yard and shop -> JSON Schema files that an editor can check a maker's typing with.
 import { z } from "zod";
 import { frontMatterSchema } from "../recipe/front-matter.ts";
+import { ordersSchema } from "../yard/order-schema.ts";
 import { shopSchema } from "../yard/shop-schema.ts";
 import { yardSchema } from "../yard/yard-schema.ts";
 
@@ -54,6 +55,7 @@ const about: readonly (readonly [name: string, schema: z.ZodType, title: string,
   ["recipe", frontMatterSchema, "Recipe", "The lines between the --- lines of a recipe."],
   ["yard", yardSchema, "Yard", "A file of the yard: boards, fasteners, finishes, fittings."],
   ["shop", shopSchema, "Shop", "The shop's own file."],
+  ["orders", ordersSchema, "Orders", "A file of orders, each under its number or the buyer's initials."],
 ];
 
 /** The same bytes each time. */

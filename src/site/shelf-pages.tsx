@@ -5,7 +5,7 @@ import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { PriceSheetPage } from "../../layouts/price-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
 import { SparesPageView } from "../../layouts/spares-page.tsx";
-import { isPriced, type Pricing, pricingsOf } from "../findings/pricing.ts";
+import { isPriced, type Pricing } from "../findings/pricing.ts";
 import { shownPrices } from "../findings/shown-price.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
@@ -22,6 +22,7 @@ import { fullSizeAreas } from "../paper/paper.ts";
 import type { Shop } from "../yard/yard.ts";
 import { signFont } from "./letter-font.ts";
 import { pageHtml } from "./page-html.ts";
+import { forgetOldPricings, pricingsFor } from "./pricings.ts";
 import { hashOf, Remembered } from "./remember.ts";
 import type { Page, Printed } from "./site.ts";
 
@@ -39,7 +40,7 @@ export type BinderPart = { readonly pages: readonly Page[]; readonly printed: re
 export const binderPartOf = (variants: Variants, shop: Shop, hash: string): BinderPart =>
   binders.answer(hash, () => {
     const forms = formsOf(variants);
-    const pricings = isPriced(shop) ? pricingsOf(variants, shop) : [];
+    const pricings = pricingsFor(variants, shop, hash);
     const leaves = forms.map((form) => buildSheetLeaf(form, shop, forms, pricings));
     const fullSizes = forms.map(([item]) => fullSizeOf(item, shop.division, signFont(), fullSizeAreas));
     const sheets = leaves.map((leaf) => ({
@@ -76,8 +77,7 @@ function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
 /** What the wall lets through of one recipe. */
 export const storeItemOf = (variants: Variants, shop: Shop, hash: string): StoreItem =>
   storeItems.answer(hash, () => {
-    const pricings = isPriced(shop) ? pricingsOf(variants, shop) : undefined;
-    const prices = shownPrices(variants, shop, pricings);
+    const prices = shownPrices(variants, shop, pricingsFor(variants, shop, hash));
     return storeItem(variants, shop.division, shop.selling, (item) => prices[variants.indexOf(item)]);
   });
 
@@ -110,4 +110,5 @@ export function forgetOldPages(): void {
   binders.turn();
   storePages.turn();
   storeItems.turn();
+  forgetOldPricings();
 }

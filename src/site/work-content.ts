@@ -1,12 +1,21 @@
 // A content folder's texts -> everything worked out, and every problem of every file.
+
+import { type Ordered, orderedOf } from "../leaves/ordered.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { textUnder } from "../problems/yaml-tree.ts";
 import { readFrontMatter } from "../recipe/front-matter.ts";
+import { checkHiddenCharacters } from "../recipe/hidden-characters.ts";
+import { readOrders } from "../yard/read-orders.ts";
 import { type Content, type SourceFile, startOf } from "./content-files.ts";
+import { signFont } from "./letter-font.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
 
-export type WorkedContent = YardAndShop & { readonly recipes: readonly WorkedRecipe[] };
+export type WorkedContent = YardAndShop & {
+  readonly recipes: readonly WorkedRecipe[];
+  /** Those that can be made; private. */
+  readonly orders: readonly Ordered[];
+};
 
 /** Drafts, whole or broken, are left out: `problems` and `work` look at them. Recipes come in the order of their slugs. */
 export function workContent(content: Content): WorkedContent {
@@ -15,10 +24,29 @@ export function workContent(content: Content): WorkedContent {
     .filter((file) => !isDraft(file))
     .map((file) => workRecipe(file, yardAndShop))
     .sort((a, b) => compare(a.recipe?.slug ?? "", b.recipe?.slug ?? "") || compare(a.file, b.file));
+  const { orders, problems: ordering } = workOrders(content.orders, recipes);
+  const working = recipes.flatMap((worked) => worked.problems);
   return {
     ...yardAndShop,
-    recipes,
-    problems: [...yardAndShop.problems, ...recipes.flatMap((worked) => worked.problems), ...findSameSlugs(recipes)],
+    ...{ recipes, orders },
+    problems: [...yardAndShop.problems, ...working, ...findSameSlugs(recipes), ...ordering],
+  };
+}
+
+/** Where a recipe has a problem, orders wait: what is ordered may be what is broken. */
+function workOrders(
+  files: readonly SourceFile[],
+  recipes: readonly WorkedRecipe[],
+): Pick<WorkedContent, "orders" | "problems"> {
+  const hidden = files.flatMap(({ file, text }) => checkHiddenCharacters(file, text));
+  if (hidden.length > 0) return { orders: [], problems: hidden };
+  const read = readOrders(files);
+  if (recipes.some(({ problems }) => problems.length > 0)) return { orders: [], problems: read.problems };
+  const goods = recipes.map(({ items }) => items);
+  const worked = read.orders.map((order) => orderedOf(order, goods, signFont()));
+  return {
+    orders: worked.flatMap(({ ordered }) => ordered ?? []),
+    problems: [...read.problems, ...worked.flatMap(({ problems }) => problems)],
   };
 }
 

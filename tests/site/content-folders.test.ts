@@ -42,7 +42,7 @@ test("two recipes of one title are each told same-slug, naming the other", () =>
     "---\ntitle: Peg rail\noverall: 20 x fit x fit\npieces:\n  strip: 1x3\nstand:\n  strips: 1 strip, flat, from left to right, at front, bottom at bottom\n---\nA rail.\n\n## Cut it\n\n1. Cut **strips**.\n";
   const { content } = readContent("content");
   const twins = ["a.md", "b.md"].map((file) => ({ file, text: recipe }));
-  const told = workContent({ ...content, recipes: twins, guide: [] }).problems;
+  const told = workContent({ ...content, recipes: twins, guide: [], orders: [] }).problems;
   expect(codes(told)).toEqual(["same-slug", "same-slug"]);
   expect(told[0]?.says).toContain("b.md");
 });

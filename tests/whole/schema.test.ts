@@ -37,6 +37,9 @@ describe("the demo's own files keep to the published schemas", () => {
   it.each(filesOf("yard", ".yaml"))("%s", (file) =>
     expect(faults("schema/yard.json", parse(readFileSync(file, "utf8")))).toEqual([]),
   );
+  it.each(filesOf("orders", ".yaml"))("%s", (file) =>
+    expect(faults("schema/orders.json", parse(readFileSync(file, "utf8")))).toEqual([]),
+  );
   it.each(filesOf("shop", ".yaml"))("%s", (file) =>
     expect(faults("schema/shop.json", parse(readFileSync(file, "utf8")))).toEqual([]),
   );

@@ -1,11 +1,12 @@
 // The wall: a word of its own in every private field of recipe, yard and shop, and not one of them on the store's shelf.
-import { readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parseDocument } from "yaml";
 import type { z } from "zod";
 import { elementOf, shapeOf } from "../../src/problems/tree-shape.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
+import { ordersSchema } from "../../src/yard/order-schema.ts";
 import { shopSchema } from "../../src/yard/shop-schema.ts";
 import { yardSchema } from "../../src/yard/yard-schema.ts";
 import { buildInto, copyContent, filesIn, newFolder, pointersIn } from "./demo.ts";
@@ -70,6 +71,11 @@ const words: Readonly<Record<string, string>> = {
   "recipe.text.*": "yexwords",
   "recipe.record.*": "2036-04-17",
   "recipe.comparables.*": "fnordmarket",
+  "orders.*": "Wigglesworth 77",
+  "orders.*.saying": "Xylograph",
+  "orders.*.due": "2041-03-05",
+  "orders.*.price": "8765.43",
+  "orders.*.notes": "Ring the cowbell twice.",
   "recipe.evidence.finish": "Dripquax laboratory report",
   "recipe.evidence.edges": "Rounded with the flumbit",
   "recipe.evidence.small parts": "Tried with the snorkbore",
@@ -127,6 +133,10 @@ const unmarked: Readonly<Record<string, string>> = {
   "yard.ropes.*.weight": "the goods' own weight follows from it",
   "yard.ropes.*.sold": "a length of the trade",
   "yard.boards.*.lengths": "made of the names below it",
+  "orders.*.item": "a public title",
+  "orders.*.variant": "a public name",
+  "orders.*.count": "a small number",
+  "orders.*.approved": "a choice of two",
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
   "recipe.plan": "a choice of two",
@@ -223,7 +233,7 @@ ${body.note}
 
 ## Hang it
 
-1. Set up **vexrail**.
+1. Set up **vexrail** and thread the **zwinelash**.
 `;
 
 const yard = `species:
@@ -289,6 +299,16 @@ glues:
   gluquord: wood glue
 `;
 
+const orders = `${words["orders.*"]}:
+  item: Plain peg rail
+  variant: coated
+  saying: ${words["orders.*.saying"]}
+  due: ${words["orders.*.due"]}
+  approved: no
+  price: ${words["orders.*.price"]}
+  notes: ${words["orders.*.notes"]}
+`;
+
 /** How a date may be printed. */
 const printed = (word: string): string[] => {
   const date = /^(\d{4})-(\d\d)-(\d\d)$/.exec(word);
@@ -300,7 +320,7 @@ const printed = (word: string): string[] => {
   return [word, word.split(/[ .]/).sort((a, b) => b.length - a.length)[0] ?? word];
 };
 const further = ["8123.77", "9214.63", "5678.31", "2037-06-29", "21 x 7 x 13"];
-const canaries = [...Object.values(words), ...Object.values(body), ...further, "vexlevel"].flatMap(printed);
+const canaries = [...[...Object.values(words), ...Object.values(body), "vexlevel"].flatMap(printed), ...further];
 
 let site: string;
 const textOf = (name: string): string => readFileSync(join(site, name)).toString("latin1").toLowerCase();
@@ -315,6 +335,8 @@ beforeAll(() => {
   writeFileSync(join(copy, "shop", shopFile), String(shop));
   writeFileSync(join(copy, "yard/peg.yaml"), yard);
   writeFileSync(join(copy, "recipes/peg-rail.md"), recipe);
+  mkdirSync(join(copy, "orders"), { recursive: true });
+  writeFileSync(join(copy, "orders/peg.yaml"), orders);
   site = buildInto(join(newFolder(), "_site"), copy);
 });
 
@@ -324,6 +346,7 @@ describe("the wall", () => {
       ...privateFields(frontMatterSchema, "recipe"),
       ...privateFields(yardSchema, "yard"),
       ...privateFields(shopSchema, "shop"),
+      ...privateFields(ordersSchema, "orders"),
     ];
     expect(fields.length).toBeGreaterThan(40);
     expect([...new Set(fields)].filter((field) => !(field in words) && !(field in unmarked))).toEqual([]);
@@ -372,6 +395,15 @@ describe("the wall", () => {
         return amounts.filter((amount) => page.includes(amount)).map((amount) => `${name}: ${amount}`);
       });
     expect(found).toEqual([]);
+  });
+
+  it("an order reaches its sheet, and its words the proof, which tells nothing else of it", () => {
+    const sheet = textOf("binder/orders/wigglesworth-77.html");
+    const proof = textOf("binder/proofs/wigglesworth-77.html");
+    for (const [field, word] of Object.entries(words).filter(([field]) => field.startsWith("orders."))) {
+      expect(sheet).toContain(word.toLowerCase());
+      expect(proof.includes(word.toLowerCase())).toBe(field === "orders.*.saying");
+    }
   });
 
   it("the shop's figures do reach the price sheet: its fixed fee of the stall is printed there", () => {
