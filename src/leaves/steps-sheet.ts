@@ -56,7 +56,7 @@ function stepText(
     all.map((one) => proseLine({ ...one, markdown: capital(one.markdown) }, edition.figure));
   return {
     number: String(step.number),
-    text: proseLine(step.text, edition.figure),
+    text: proseLine({ ...step.text, markdown: capital(step.text.markdown) }, edition.figure),
     pieces: piecesOf(item, section, step),
     fasteners: countNames(step.joins.flatMap((join) => join.driven.map(({ fastener }) => setFractions(fastener.name)))),
     places: fastenerPlaces(item, step.joins).map((spots) => fastenerWords(spots, edition.length)),

@@ -38,9 +38,9 @@ describe("the corral", () => {
     );
   });
 
-  it("numbers its steps on through all sections: 4 + 2 + 5 = 11", () => {
+  it("numbers its steps on through all sections: 4 + 3 + 6 = 13", () => {
     const numbers = recipe.sections.flatMap((section) => section.steps.map((step) => step.number));
-    expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
+    expect(numbers).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13]);
   });
 
   it("makes the face twice and the end twice, then stands them up", () => {

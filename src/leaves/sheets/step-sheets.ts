@@ -1,5 +1,6 @@
 // A form's sections -> its step sheets: how numbers are read, then every step with all that it takes.
 
+import { allStepFaults, mostVerbs, mostWords, type StepFault } from "../../findings/step-words.ts";
 import { looseGaps, panelsSheet } from "../panels-sheet.ts";
 import { readingNotes } from "../reading-notes.ts";
 import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
@@ -15,11 +16,25 @@ export function stepSheets({ item, shop, edition, readers }: SheetSource): reado
   return sheetOf("steps", "Steps", "Steps", [
     ...factsOf(gaps),
     ...reading.flatMap((text) => words(text, true)),
+    ...(readers === "shop" ? allStepFaults(item).flatMap((fault) => words(faultWords(fault), true)) : []),
     ...sections.flatMap((section) => [
       ...sectionBlocks(section),
       ...(readers === "shop" ? markups(section.notes) : []),
     ]),
   ]);
+}
+
+/** A note to whoever writes the recipe. */
+function faultWords(fault: StepFault): string {
+  const step = `Note on step ${fault.step}:`;
+  switch (fault.kind) {
+    case "long":
+      return `${step} it has ${fault.words} words; at the bench under ${mostWords} are read.`;
+    case "many":
+      return `${step} it asks for ${fault.verbs} things; ${mostVerbs} are the most that are kept in mind.`;
+    case "no verb":
+      return `${step} it starts with “${fault.word}”; start with what is to be done: lay, screw, cut.`;
+  }
 }
 
 /** A heading never stands alone at the foot of a page: its first step is with it. */
