@@ -1,5 +1,5 @@
 // A piece -> the words under its drawing: what it is cut from, how the saw is set, its holes and corners.
-import type { Piece, WorkedCut } from "../item/item.ts";
+import type { Lie, Member, Piece, WorkedCut } from "../item/item.ts";
 import type { Division } from "../units/division.ts";
 import type { Length } from "../units/length.ts";
 import type { BoardFrame } from "./board-frame.ts";
@@ -9,13 +9,16 @@ import { listed, paperLength, unitWords } from "./paper-text.ts";
 import { sawWords } from "./saw-words.ts";
 import { shortGrainWords } from "./short-grain-marks.ts";
 
+/** The member that a piece's drawing shows. */
+type Drawn = Pick<Member, "cuts" | "lie">;
+
 type Hole = WorkedCut & { readonly kind: "hole" };
 
 const isMouthOf = (wide: WorkedCut, hole: Hole): wide is Hole =>
   wide.kind === "hole" &&
   wide !== hole &&
   wide.axis === hole.axis &&
-  wide.from === hole.from &&
+  (hole.deep === undefined || wide.from === hole.from) &&
   wide.across > hole.across &&
   wide.deep !== undefined &&
   (hole.deep === undefined || hole.deep > wide.deep) &&
@@ -28,17 +31,24 @@ const counterboreOf = (hole: Hole, cuts: readonly WorkedCut[]): Hole | undefined
 const isCounterbore = (cut: WorkedCut, cuts: readonly WorkedCut[]): boolean =>
   cuts.some((hole) => hole.kind === "hole" && isMouthOf(cut, hole));
 
+/** " at the good face", for what isn't alike at both. */
+const faceWords = ({ axis, from }: Hole, { show }: Lie): string =>
+  axis === "thickness" ? ` at the ${(from === "high") === (show.sign === 1) ? "good" : "far"} face` : "";
+
 function cutWords(
   cut: WorkedCut,
   cuts: readonly WorkedCut[],
+  lie: Lie,
   say: (length: Length) => string,
 ): { readonly kind: string; readonly text: string } | undefined {
   switch (cut.kind) {
     case "hole": {
-      const depth = cut.deep === undefined ? "through" : `${say(cut.deep)} deep`;
-      const sunk = cut.countersink === undefined ? "" : `, countersunk to Ø ${say(cut.countersink)}`;
       const bore = counterboreOf(cut, cuts);
-      const bored = bore?.deep === undefined ? "" : `, counterbored to Ø ${say(bore.across)}, ${say(bore.deep)} deep`;
+      const face = faceWords(bore ?? cut, lie);
+      const depth = cut.deep === undefined ? "through" : `${say(cut.deep)} deep${bore === undefined ? face : ""}`;
+      const sunk = cut.countersink === undefined ? "" : `, countersunk to Ø ${say(cut.countersink)}${face}`;
+      const bored =
+        bore?.deep === undefined ? "" : `, counterbored to Ø ${say(bore.across)}, ${say(bore.deep)} deep${face}`;
       return { kind: "Holes", text: `Ø ${say(cut.across)}, ${depth}${sunk}${bored}` };
     }
     case "box":
@@ -48,6 +58,8 @@ function cutWords(
       const [a, b] = cut.axis === "length" ? [w, t] : cut.axis === "width" ? [l, t] : [l, w];
       return { kind: "Cuts", text: `${cut.name} ${a} × ${b}, corners R ${say(cut.radius)}` };
     }
+    case "prism":
+      return { kind: "Cuts", text: `${cut.name} on the slant as drawn, ${say(cut.high - cut.low)} deep` };
     case "corners":
       return { kind: "Corners", text: `R ${say(cut.radius)}, ${cut.corners.length} of them` };
     case "eased":
@@ -67,10 +79,10 @@ function boxWords({ name, min, max }: WorkedCut & { kind: "box" }, say: (length:
 }
 
 /** Like cuts are counted: "Holes: 2 of Ø 3/8, through". */
-function cutNotes(piece: Piece, say: (length: Length) => string): readonly Note[] {
+function cutNotes({ cuts, lie }: Drawn, say: (length: Length) => string): readonly Note[] {
   const counts = new Map<string, { readonly kind: string; readonly text: string; count: number }>();
-  for (const cut of piece.cuts) {
-    const words = isCounterbore(cut, piece.cuts) ? undefined : cutWords(cut, piece.cuts, say);
+  for (const cut of cuts) {
+    const words = isCounterbore(cut, cuts) ? undefined : cutWords(cut, cuts, lie, say);
     if (words === undefined) continue;
     const known = counts.get(words.text);
     if (known === undefined) counts.set(words.text, { ...words, count: 1 });
@@ -95,8 +107,10 @@ function stockWords(piece: Piece, say: (length: Length) => string): string {
   return blanks === undefined ? `from ${stock}` : stock;
 }
 
+/** The member is the one that is drawn: its cuts say on which face they are. */
 export function pieceNotes(
   piece: Piece,
+  member: Drawn,
   frame: BoardFrame,
   offsets: readonly Offset[],
   division: Division,
@@ -119,7 +133,7 @@ export function pieceNotes(
             text: `Outline: how far over the lower edge the wood reaches, by the way from the left end. ${offsetWords(offsets, say)}.`,
           },
         ]),
-    ...cutNotes(piece, say),
+    ...cutNotes(member, say),
     ...[shortGrainWords(piece, say)].flatMap((text) => (text === undefined ? [] : [{ text }])),
   ];
 }

@@ -159,7 +159,7 @@ const sameThickness = (a: Length, b: Length | undefined): boolean => b !== undef
 
 /** Notches, laps, openings, slopes and rounded corners, by what is set up for them; arrises are eased while sanding. */
 function shapesOf(cut: WorkedCut): string[] {
-  if (cut.kind === "box" || cut.kind === "pocket") return [cut.name];
+  if (cut.kind === "box" || cut.kind === "pocket" || cut.kind === "prism") return [cut.name];
   return cut.kind === "corners" || cut.kind === "slope" ? [cut.kind] : [];
 }
 

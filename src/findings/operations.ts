@@ -41,7 +41,7 @@ export function cuttingOperations(item: Item): Operation[] {
     ["crosscut", item.pieces.length > 0],
     ["crosscut short", item.pieces.some(isShort)],
     ["bore", cuts.some((cut) => cut.kind === "hole")],
-    ["notch", cuts.some((cut) => cut.kind === "box")],
+    ["notch", cuts.some((cut) => cut.kind === "box" || cut.kind === "prism")],
     ["sand", true],
   ]);
 }

@@ -1,5 +1,6 @@
 // A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
 
+import { runOut } from "../geometry/convex.ts";
 import { type CornerRadii, roundedRectangle } from "../geometry/rounded-rectangle.ts";
 import type { Frame, Prism, Removal, Shape, Trim, Vec3 } from "../geometry/shape.ts";
 import type { Box } from "../geometry/solid.ts";
@@ -119,6 +120,7 @@ export function shapeOf(member: Lying, cuts: readonly WorkedCut[]): Shape {
     removals: cuts.flatMap((cut): Removal[] => {
       if (cut.kind === "box") return [boxPrism(turned(runOn(cut, size, 0)))];
       if (cut.kind === "pocket") return [pocketPrism(turned(runOn(cut, size, cut.radius)), cut.axis, cut.radius)];
+      if (cut.kind === "prism") return [figurePrism(cut, size, right)];
       if (cut.kind === "eased") return cut.arris ? [arrisPrism(cut.radius, cut.arris, size, right)] : [];
       if (cut.kind !== "hole") return [];
       return [holePrism(cut, size, right), ...sinkCone(cut, size, right)];
@@ -201,6 +203,23 @@ function holePrism(cut: WorkedCut & { kind: "hole" }, size: Vec3, right: boolean
     holes: [],
     depth: high - low,
   };
+}
+
+/** A figure run out past the board wherever it ends at its outside. */
+function figurePrism(cut: WorkedCut & { kind: "prism" }, size: Vec3, right: boolean): Prism {
+  const { axis, outline } = cut;
+  const [u, v] = ownAxes.filter((own) => own !== axis) as [OwnAxis, OwnAxis];
+  const full = ownEntry(size, axis);
+  const [low, high] = [cut.low <= 1e-9 ? -beyond : cut.low, cut.high >= full - 1e-9 ? full + beyond : cut.high];
+  const wide = runOut(outline, [ownEntry(size, u), ownEntry(size, v)], beyond);
+  const way = (own: OwnAxis): Vec3 =>
+    ownAxes.map((each) => (each === own ? (own === "thickness" && !right ? -1 : 1) : 0)) as unknown as Vec3;
+  const start: Vec3 = right ? [0, 0, 0] : [0, 0, size[2]];
+  const [x, y, z] = [way(u), way(v), way(axis)];
+  const turned = dot(cross(x, y), z) < 0;
+  const origin = add(start, times(z, turned ? high : low));
+  // Where its own two ways and its depth make a left hand, the prism runs from its high end down.
+  return { frame: { origin, x, y }, outline: { kind: "path", items: wide }, holes: [], depth: high - low };
 }
 
 /** Between the walls of a countersink for wood screws: ANSI/ASME B18.6.1, 82 degrees. */

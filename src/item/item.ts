@@ -42,6 +42,15 @@ export type WorkedCut = {
       readonly min: Vec3;
       readonly max: Vec3;
     }
+  /** A figure through a part of the depth: what a board that crosses on the slant takes out. Its points run along the two other axes, in order. */
+  | {
+      readonly kind: "prism";
+      readonly name: "half-lap" | "housing";
+      readonly axis: "length" | "width" | "thickness";
+      readonly outline: readonly Vec2[];
+      readonly low: number;
+      readonly high: number;
+    }
   /** A box with round corners as seen along `axis`. */
   | {
       readonly kind: "pocket";

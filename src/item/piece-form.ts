@@ -1,6 +1,6 @@
 // A member's size and cuts -> a text that is the same for every member cut alike, however it lies; and for its mirror.
-import { profileOf } from "../geometry/profile.ts";
-import type { Vec3 } from "../geometry/shape.ts";
+import { profileOf, signedArea } from "../geometry/profile.ts";
+import type { Vec2, Vec3 } from "../geometry/shape.ts";
 import { dot, subtract } from "../geometry/vector.ts";
 import { sameLength } from "../units/length.ts";
 import { blankOf, isRightHanded, type OwnAxis, ownAlong, ownAxes, ownSize } from "./frame.ts";
@@ -132,6 +132,7 @@ function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut 
     const axes = cut.kind === "pocket" ? { axis: swappedAxis(cut.axis, swap) } : {};
     return { ...cut, ...axes, min: swapped(min, swap), max: swapped(max, swap) };
   }
+  if (cut.kind === "prism") return turnedFigure(cut, { flip, swap }, size);
   const at = ownAxes.indexOf(cut.axis);
   const axis = swappedAxis(cut.axis, swap);
   const from =
@@ -139,6 +140,22 @@ function turnedCut(cut: WorkedCut, { flip, swap }: Turn, size: Vec3): WorkedCut 
   // A hole's own entry along its axis says nothing: it starts at the mouth.
   const at3 = swapped(over(cut.at3).map((v, i) => (i === at ? 0 : v)) as unknown as Vec3, swap);
   return { ...cut, axis, from, at3 };
+}
+
+function turnedFigure(cut: WorkedCut & { kind: "prism" }, { flip, swap }: Turn, size: Vec3): WorkedCut {
+  const axis = swappedAxis(cut.axis, swap);
+  const old = ownAxes.filter((own) => own !== cut.axis);
+  const now = ownAxes.filter((own) => own !== axis).map((own) => old.indexOf(swappedAxis(own, swap)));
+  const over = (own: OwnAxis, v: number): number => {
+    const i = ownAxes.indexOf(own);
+    return flip[i] ? (size[i] as number) - v : v;
+  };
+  const outline = cut.outline.map((p) => {
+    const turned = p.map((v, i) => over(old[i] as OwnAxis, v));
+    return now.map((i) => turned[i] as number) as unknown as Vec2;
+  });
+  const [low, high] = [over(cut.axis, cut.low), over(cut.axis, cut.high)].sort((a, b) => a - b) as [number, number];
+  return { ...cut, axis, outline: signedArea(outline) < 0 ? outline.reverse() : outline, low, high };
 }
 
 const swappedAxis = (axis: OwnAxis, swap: boolean): OwnAxis =>
@@ -153,6 +170,10 @@ function cutText(cut: WorkedCut): string {
   if (cut.kind === "eased") {
     const arris = (cut.arris ?? []).map(({ axis, far }) => `${axis} ${far}`).sort();
     return ["eased", cut.radius.toFixed(7), ...arris].join(" ");
+  }
+  if (cut.kind === "prism") {
+    const points = cut.outline.map(([x, y]) => rounded([x, y, 0])).sort();
+    return `figure ${cut.axis} ${rounded([cut.low, cut.high, 0])} ${points.join(" ")}`;
   }
   if (cut.kind === "slope") return `slope ${trimText(cut)}`;
   if (cut.kind === "corners")

@@ -60,7 +60,9 @@ function pocketHoles({ joins }: Item, piece: Piece): number {
 
 function workOn(item: Item, piece: Piece): string {
   const holes = piece.cuts.filter((cut) => cut.kind === "hole").length;
-  const boxes = piece.cuts.flatMap((cut) => (cut.kind === "box" || cut.kind === "pocket" ? [cut.name] : []));
+  const boxes = piece.cuts.flatMap((cut) =>
+    cut.kind === "box" || cut.kind === "pocket" || cut.kind === "prism" ? [cut.name] : [],
+  );
   const pockets = pocketHoles(item, piece);
   const work = [
     piece.ripped ? "rip" : "",

@@ -1,14 +1,16 @@
 // Half-laps and let-in joins -> the boxes they take out of the boards.
 import type { Box } from "../../geometry/solid.ts";
+import { dot } from "../../geometry/vector.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import type { JoinRule, JoinWay } from "../../recipe/recipe.ts";
 import { sameLength } from "../../units/length.ts";
 import { type Axis, axes } from "../../units/side.ts";
-import { along, boxOf, ownBox, ownSize } from "../frame.ts";
+import { along, boxOf, ownBox, ownSize, unit } from "../frame.ts";
 import type { WorkedCut } from "../item.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { headingOf } from "../sides.ts";
 import { pairKey, pairsOf, sharedBox } from "./meetings.ts";
+import { carve, crossingOf, cutsThrough } from "./slant-laps.ts";
 
 type Cutting = { readonly member: string; readonly cut: WorkedCut };
 
@@ -30,7 +32,7 @@ export function joinCuts(
       if (!shared) continue;
       const found =
         one.slant || other.slant
-          ? problem("slant-carved", way.at, { a: one.id, b: other.id, way: way.kind }, (one.slant ? one : other).at)
+          ? onTheSlant(way, rule, one, other, placing)
           : way.kind === "half-lap"
             ? halfLap(way, rule, one, other, shared, placing)
             : letIn(way, one, other, shared);
@@ -84,6 +86,48 @@ function halfLap(
     { member: a.id, cut: boxCut("half-lap", way, a, half(!aUpper)) },
     { member: b.id, cut: boxCut("half-lap", way, b, half(aUpper)) },
   ];
+}
+
+/** The same where a board doesn't lie square: exact while a face of the one is level with a face of the other. */
+function onTheSlant(
+  way: JoinWay,
+  rule: JoinRule,
+  a: PlacedMember,
+  b: PlacedMember,
+  placing: Placing,
+): Cutting[] | Problem {
+  const crossing = crossingOf(a, b);
+  if (crossing === "apart") return [];
+  const facts = { a: a.id, b: b.id, way: way.kind };
+  const slanted = (a.slant ? a : b).at;
+  if (crossing === "skew") return problem("slant-carved", way.at, facts, slanted);
+  const { low, high } = crossing;
+  const cut = (member: PlacedMember, range: readonly [number, number]): Cutting[] => {
+    const [own, by] = member === a ? [crossing.a.own, b] : [crossing.b.own, a];
+    const figure = carve(member, own, by, crossing, range);
+    const name = way.kind === "half-lap" ? "half-lap" : "housing";
+    return figure ? [{ member: member.id, cut: { kind: "prism", why: "join", name, at: way.at, ...figure } }] : [];
+  };
+  if (way.kind === "let in") {
+    const taken = cut(b, [low, high]);
+    const size = ownSize(b);
+    const through = taken.some((each) => each.cut.kind === "prism" && cutsThrough(b, each.cut));
+    if (!through) return taken;
+    return problem("let-in-through", way.at, { a: a.id, b: b.id, width: size[1], thickness: size[2] }, b.at);
+  }
+  const panel = a.panel === b.panel ? placing.turned(a) : undefined;
+  const kept = (["front", "top", "left"] as const)
+    .map((side) => headingOf(side, panel))
+    .map(({ axis, sign }) => dot(unit(axis, sign), crossing.way))
+    .find((share) => Math.abs(share) > Math.SQRT1_2);
+  const aUpper = (kept ?? 1) > 0;
+  const [upper, lower] = aUpper ? [crossing.a.range, crossing.b.range] : [crossing.b.range, crossing.a.range];
+  // Each half that is lost must lie open to its board's own face, or it could not be sawn.
+  if (upper[0] < low - sameLength || lower[1] > high + sameLength) {
+    return problem("half-lap-closed", way.at, { a: a.id, b: b.id, names: [rule.b.text, rule.a.text] }, b.at);
+  }
+  const middle = (low + high) / 2;
+  return [...cut(aUpper ? a : b, [low, middle]), ...cut(aUpper ? b : a, [middle, high])];
 }
 
 function letIn(way: JoinWay, a: PlacedMember, b: PlacedMember, shared: Box): Cutting[] | Problem {

@@ -15,6 +15,7 @@ import { freeRow, type Standing } from "./free-row.ts";
 import { apart, pairKey, pairsOf, sharedBox } from "./meetings.ts";
 import { drivePocket, pocketSeat } from "./pocket.ts";
 import { type Seat, seatsOf } from "./seat.ts";
+import { crossingOf } from "./slant-laps.ts";
 import { type Drive, driveStraight } from "./straight.ts";
 import { woodTaken } from "./wood-taken.ts";
 
@@ -49,9 +50,9 @@ export function joinsOf(
     if ("code" in a || "code" in b) continue;
 
     const carved = rule.ways.find(isCarved);
+    const lapped = carved?.kind === "half-lap";
     const pairs = pairsOf(a, b);
-    const meet = ([one, other]: Pair) =>
-      carved ? sharedBox(one, other) !== undefined : touching.has(pairKey(one.id, other.id));
+    const meet = ([one, other]: Pair) => (carved ? sharesRoom(one, other) : touching.has(pairKey(one.id, other.id)));
     const places = pairs.filter(meet);
     if (places.length === 0) {
       // Two in one place touch nowhere, but are told as that.
@@ -67,14 +68,15 @@ export function joinsOf(
       const driven: Driven[] = [];
       for (const way of ways) {
         if ("code" in way || !("fastener" in way)) continue;
-        const alone = before.length === 0 ? undefined : drive(way, pair, seats, placing, { standing: [], sound });
+        const alone =
+          before.length === 0 ? undefined : drive(way, pair, seats, placing, { standing: [], sound, lapped });
         const twice = alone && before.find((b) => samePatch(b.driven, alone, touching.get(key) ?? []));
         if (twice) {
           const facts = { a: one.id, b: other.id, first: twice.text, line: twice.at.line };
           problems.push(problem("joined-twice", rule.at, facts, twice.at));
           continue;
         }
-        const found = drive(way, pair, seats, placing, { standing, sound });
+        const found = drive(way, pair, seats, placing, { standing, sound, lapped });
         if ("code" in found) problems.push(found);
         else {
           driven.push(...found);
@@ -97,6 +99,10 @@ export function joinsOf(
   }
   return { joins, nowhere: unjoined, problems };
 }
+
+/** Square boards by their boxes; a slanted one by its body, as its box is mostly air. */
+const sharesRoom = (a: PlacedMember, b: PlacedMember): boolean =>
+  sharedBox(a, b) !== undefined && (!(a.slant || b.slant) || crossingOf(a, b) !== "apart");
 
 type Carved = JoinWay & { kind: "half-lap" | "let in" };
 const isCarved = (way: JoinWay): way is Carved => way.kind === "half-lap" || way.kind === "let in";
@@ -129,12 +135,18 @@ function wayOf(way: JoinWay, yard: Yard): Way {
   return { carved: true };
 }
 
+type Driving = {
+  readonly standing: readonly Standing[];
+  readonly sound: (row: readonly Driven[]) => boolean;
+  readonly lapped: boolean;
+};
+
 function drive(
   way: Drive & { readonly way: JoinWay & { kind: "fastener" } },
   [a, b]: Pair,
   seats: readonly Seat[],
   placing: Placing,
-  { standing, sound }: { readonly standing: readonly Standing[]; readonly sound: (row: readonly Driven[]) => boolean },
+  { standing, sound, lapped }: Driving,
 ): readonly Driven[] | Problem {
   const side = way.way.from;
   const panel = placing.turned(a);
@@ -150,6 +162,14 @@ function drive(
   // The heads stand on the face across from the patch.
   const headsAt = (seat: Seat, out: Vec3) => dot(seat.normal, out) < -0.7;
   const seat = seats.find((s) => !face || headsAt(s, face.out));
+  if (!seat && side && lapped) {
+    // Through a lap a screw may as well go from the other board's side.
+    const out = faceOf(b, placing.turned(b), side).out;
+    const turned = seats.map((s): Seat => ({ ...s, normal: times(s.normal, -1), offset: -s.offset }));
+    const from = turned.find((s) => headsAt(s, out));
+    const row = (shift: Vec3) => (from ? driveStraight(way, b, a, from, shift) : []);
+    if (from) return freeRow(way, from, [from.long, from.short], standing, row, sound);
+  }
   if (!seat) {
     const could = seats.flatMap((s) => sides.filter((name) => headsAt(s, faceOf(a, panel, name).out)));
     return problem("heads-side-wrong", way.at, { ...facts, side, could: [...new Set(could)] }, b.at);

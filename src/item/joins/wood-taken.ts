@@ -72,7 +72,11 @@ export function checkWoodTaken(
 }
 
 const wordFor = (cut: WorkedCut): string =>
-  cut.kind === "box" || cut.kind === "pocket" ? cut.name : cut.kind === "corners" ? "rounded corner" : cut.kind;
+  cut.kind === "box" || cut.kind === "pocket" || cut.kind === "prism"
+    ? cut.name
+    : cut.kind === "corners"
+      ? "rounded corner"
+      : cut.kind;
 
 /** The middle of the shank and four lines along its skin, in the board's own frame. */
 function shank(member: Lying, from: Vec3, to: Vec3, radius: number): Part[] {
@@ -102,6 +106,8 @@ function lostIn(cut: WorkedCut, part: Part, size: Vec3): number {
     case "box":
     case "pocket":
       return inside(inBox(part, cut.min, cut.max));
+    case "prism":
+      return inside(inFigure(part, cut));
     case "slope":
       return inside(beyond(part, cut.normal, cut.offset));
     case "hole":
@@ -130,6 +136,18 @@ function inBox(part: Part, min: Vec3, max: Vec3): Span {
     },
     [0, 1],
   );
+}
+
+function inFigure(part: Part, { axis, outline, low, high }: WorkedCut & { kind: "prism" }): Span {
+  const others = ownAxes.filter((own) => own !== axis);
+  const spread = ([u, v]: readonly [number, number], along: number): Vec3 =>
+    ownAxes.map((own) => (own === axis ? along : others.indexOf(own) === 0 ? u : v)) as unknown as Vec3;
+  const through = both(beyond(part, spread([0, 0], 1), low), beyond(part, spread([0, 0], -1), -high));
+  return outline.reduce<Span>((span, [x, y], i) => {
+    const [nx, ny] = outline[(i + 1) % outline.length] ?? [x, y];
+    const inward = [y - ny, nx - x] as const;
+    return both(span, beyond(part, spread(inward, 0), inward[0] * x + inward[1] * y));
+  }, through);
 }
 
 /** Inside a round column along one own axis, however long. */

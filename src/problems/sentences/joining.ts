@@ -74,8 +74,9 @@ export const joiningSentences = {
     mend: `Change the two names over: \`${f.names[0]} to ${f.names[1]}: half-lap\`, or bring their faces level.`,
   }),
   "slant-carved": (f: { a: string; b: string; way: string }) => ({
-    says: `${f.a} and ${f.b} don't both lie square, so a ${f.way === "let in" ? "housing" : "half-lap"} of the two can't be worked out.`,
-    mend: "Hold them with fasteners or glue where they touch.",
+    says: `${f.a} and ${f.b} cross with no face of the one level with a face of the other, so no saw cuts a ${f.way === "let in" ? "housing" : "half-lap"} of the two.`,
+    expected: "two boards that lean in one plane, with square long edges there",
+    mend: "Let them lean in one plane only, or hold them with fasteners or glue where they touch.",
   }),
   "let-in-through": (f: { a: string; b: string; width: number; thickness: number }) => ({
     says: `${f.a} stands right across ${f.b}: letting it in would cut the ${said(f.width)} x ${said(f.thickness)} board in two.`,
