@@ -23,6 +23,10 @@ export const landingLeaf = (shop: Shop): Landing => ({
       says: "For buyers: goods, honest sizes, care cards. This folder can be published alone.",
     },
     {
+      link: { path: "packs/index.html", text: "Plans" },
+      says: "For whoever builds it himself: plan packs to be sold. Not one price, note or record of yours is in them.",
+    },
+    {
       link: { path: "guide/index.html", text: "Authoring guide" },
       says: "How a recipe is written, with examples that are built.",
     },

@@ -15,7 +15,7 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["lines", async () => (await import("./handles/lines.ts")).lines],
 ]);
 
-const usage = `shopleaf build    [--content DIR] [--out DIR] [--only binder,store]
+const usage = `shopleaf build    [--content DIR] [--out DIR] [--only binder,store,packs]
                                        the whole site; --only: just these shelves
 shopleaf watch    [--content DIR] [--port N]
                                        live pages while the recipe is written

@@ -5,6 +5,7 @@ import { inReadingOrder, type Problem } from "../problems/problem.ts";
 import { findFiles, isFolder, readContent } from "./content-files.ts";
 import { guideProblems } from "./guide-examples.ts";
 import { makeSite } from "./make-site.tsx";
+import { forgetOldPacks } from "./pack-of.ts";
 import { withoutPolicy } from "./page-html.ts";
 import { tellProblems } from "./print-json.ts";
 import { faultPanel, panelPage, problemPanel, withPanel } from "./problem-panel.tsx";
@@ -65,6 +66,7 @@ export class LivePages {
     const worked = workContent(content);
     forgetOldRecipes();
     forgetOldPages();
+    forgetOldPacks();
     const shown = standIn(worked, this.#good);
     if (shown) {
       const site = makeSite(shown, content.guide, parts);

@@ -15,6 +15,7 @@ import type { SourceFile } from "./content-files.ts";
 import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
 import { orderPages } from "./order-pages.tsx";
+import { packShelf } from "./pack-shelf.tsx";
 import { pageHtml } from "./page-html.ts";
 import { pricingsFor } from "./pricings.ts";
 import { schemaFiles } from "./schema-files.ts";
@@ -28,7 +29,10 @@ import type { WorkedContent } from "./work-content.ts";
 export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], asked: readonly Part[]): Site {
   const { shop } = worked;
   if (!shop) return { pages: [], assets: [], packs: [] };
-  const made = asked.filter((part) => part !== "guide" || guide.length > 0);
+  const { packs, pages: packPages } = asked.includes("packs") ? packShelf(worked) : { packs: [], pages: [] };
+  const made = asked.filter(
+    (part) => (part !== "guide" || guide.length > 0) && (part !== "packs" || packPages.length > 0),
+  );
   const recipes = worked.recipes.flatMap(({ items: [standard, ...others], hash }) =>
     standard ? [{ variants: [standard, ...others] as Variants, hash }] : [],
   );
@@ -61,13 +65,14 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
     pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, feed, hash)));
     files.push(...drawingFiles(goods), ...storeFiles(goods, open));
   }
+  pages.push(...packPages);
   if (made.includes("guide")) pages.push(...guidePages(guide, worked));
 
   const landing = landingLeaf(shop);
   const shelves = landing.shelves.filter(({ link }) => made.some((part) => link.path.startsWith(`${part}/`)));
   pages.push({ path: "index.html", html: pageHtml(<LandingPage leaf={{ ...landing, shelves }} root="" />) });
   const schemas = made.includes("guide") ? schemaFiles() : [];
-  return { pages, packs: [], assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
+  return { pages, packs, assets: [...["", ...made].flatMap(assetsOf), ...files, ...schemas] };
 }
 
 type Made = { readonly variants: Variants; readonly hash: string };
@@ -83,7 +88,7 @@ const pricingIn =
 
 /** Every part carries its own copies, so that it can be taken away alone; other parts' styles stay out. */
 function assetsOf(part: string): Asset[] {
-  const look = part === "" ? "guide" : part;
+  const look = part === "" ? "guide" : part === "packs" ? "store" : part;
   return assets
     .filter(({ path }) => !/^assets\/(binder|store|guide)\.css$/.test(path) || path === `assets/${look}.css`)
     .map(({ path, from }) => ({

@@ -7,6 +7,7 @@ import { addPages } from "./eleventy.ts";
 import { Printer } from "./pdf/printer.ts";
 import { printAssets } from "./print-assets.ts";
 import type { Asset, Site } from "./site.ts";
+import { writePacks } from "./write-packs.ts";
 
 /** Writes what goes in as it is; pictures are left to drawPreviews, since drawing them takes its time. */
 export function copyAssets(assets: readonly Asset[], out: string): void {
@@ -32,5 +33,6 @@ export async function writeSite(site: Site, contentFolder: string, out: string):
   await drawPreviews(site.assets, out);
   const printer = new Printer();
   await printAssets(printer, site.assets, out);
+  await writePacks(printer, site.packs, out);
   printer.tidy();
 }
