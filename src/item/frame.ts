@@ -1,8 +1,9 @@
 // A placed member and its cuts -> the shape it is in item space; and item points in the board's own frame and back.
 
 import { runOut } from "../geometry/convex.ts";
+import { crossingsOf, linesOf } from "../geometry/outline-lines.ts";
 import { type CornerRadii, roundedRectangle } from "../geometry/rounded-rectangle.ts";
-import type { Frame, Prism, Removal, Shape, Trim, Vec3 } from "../geometry/shape.ts";
+import type { Frame, Prism, Removal, Shape, Trim, Vec2, Vec3 } from "../geometry/shape.ts";
 import type { Box } from "../geometry/solid.ts";
 import { add, cross, dot, subtract, times } from "../geometry/vector.ts";
 import { inches } from "../units/length.ts";
@@ -71,8 +72,23 @@ export function depthIn(member: Lying, from: Vec3, way: Vec3): number {
     const speed = dot(normal, way);
     return speed > 1e-9 ? [dot(normal, subtract(point, from)) / speed] : [];
   });
-  return Math.min(...exits);
+  return Math.min(...exits, ...outlineExits(member, blank, from, way));
 }
+
+/** Where a line from a point in an outline's plane or on its wall leaves the wood again. */
+function outlineExits(member: Lying, blank: Slant, from: Vec3, way: Vec3): number[] {
+  if (!member.outline) return [];
+  const start = subtract(from, blank.origin);
+  const inPlane = (v: Vec3): Vec2 => [dot(v, blank.length), dot(v, blank.width)];
+  const [at, toward] = [inPlane(start), inPlane(way)];
+  if (Math.hypot(...toward) < 1e-9) return [];
+  const crossings = crossingsOf(linesOf(member.outline), at, [at[0] + toward[0], at[1] + toward[1]]);
+  // The wall the point itself stands on, its chords among them, is no way out.
+  return crossings.filter((s) => s > onWall);
+}
+
+/** Nearer than this a crossing is that of the wall a line starts from (inches). */
+const onWall = 0.01;
 
 /** A box of item space in the own frame of a member that lies square. */
 export function ownBox(member: Lying, box: Box): Box {

@@ -3,6 +3,7 @@ import { type Problem, problem } from "../../problems/problem.ts";
 import type { Cut, Sum } from "../../recipe/recipe.ts";
 import { type OwnAxis, ownAxes } from "../frame.ts";
 import type { WorkedCut } from "../item.ts";
+import { checkInWood } from "../outlines/in-wood.ts";
 import type { PlacedMember, Placing } from "../placed.ts";
 import { checkCut } from "./cut-checks.ts";
 import { cutLength } from "./cut-length.ts";
@@ -23,9 +24,12 @@ export function sizesOf(cut: Cut, sums: readonly Sum[], placing: Placing): reado
   return sizes;
 }
 
-/** The cuts, if none of them runs out of the board. */
+/** The cuts, if none of them runs out of the board or lies where it has no wood. */
 export function checked(cut: Cut, member: PlacedMember, placing: Placing, cuts: readonly WorkedCut[]): Worked {
-  const problems = cuts.flatMap((worked) => checkCut(cut, worked, member, placing.turned(member)));
+  const problems = cuts.flatMap((worked) => {
+    const out = checkCut(cut, worked, member, placing.turned(member));
+    return out.length > 0 ? out : checkInWood(cut, worked, member);
+  });
   return problems.length > 0 ? { problems } : { cuts };
 }
 

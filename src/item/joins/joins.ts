@@ -17,7 +17,7 @@ import { drivePocket, pocketSeat } from "./pocket.ts";
 import { type Seat, seatsOf } from "./seat.ts";
 import { crossingOf } from "./slant-laps.ts";
 import { type Drive, driveStraight } from "./straight.ts";
-import { woodTaken } from "./wood-taken.ts";
+import { besideWood, woodTaken } from "./wood-taken.ts";
 
 type Pair = readonly [PlacedMember, PlacedMember];
 
@@ -40,7 +40,8 @@ export function joinsOf(
   const standing: Standing[] = [];
   const held = new Map<string, { at: Problem["at"]; text: string; driven: readonly Driven[] }[]>();
   const memberOf = new Map(placing.members.map((m) => [m.id, m]));
-  const sound = (row: readonly Driven[]) => row.every((one) => !woodTaken(one, memberOf, cutsOf));
+  const sound = (row: readonly Driven[]) =>
+    row.every((one) => !woodTaken(one, memberOf, cutsOf) && !besideWood(one, memberOf));
   for (const rule of rules) {
     const a = placing.find(rule.a, undefined);
     const b = placing.find(rule.b, undefined);

@@ -4,6 +4,7 @@ import { add, cross, dot, length as lengthOf, subtract, times, unit } from "../.
 import { type Problem, problem } from "../../problems/problem.ts";
 import { blankOf, holeReach, type Lying, ownAxes, ownSize } from "../frame.ts";
 import type { Driven, Join, WorkedCut } from "../item.ts";
+import { airAlong } from "../outlines/in-wood.ts";
 import type { PlacedMember } from "../placed.ts";
 
 type Part = { readonly from: Vec3; readonly to: Vec3 };
@@ -53,6 +54,26 @@ export function woodTaken(
   return found.sort((p, q) => q.lost - p.lost)[0];
 }
 
+/** Inches of a fastener that stand beside the wood of a member cut to an outline, and in which; undefined under half a diameter. */
+export function besideWood(
+  driven: Driven,
+  memberOf: ReadonlyMap<string, PlacedMember>,
+): { readonly member: string; readonly out: number } | undefined {
+  const entry = add(driven.head, times(driven.way, driven.through));
+  const { diameter } = driven.fastener;
+  const parts = [
+    { id: driven.a, from: driven.head, to: entry },
+    { id: driven.b, from: entry, to: driven.tip },
+  ];
+  const found = parts.flatMap(({ id, from, to }) => {
+    const member = memberOf.get(id);
+    if (!member?.outline) return [];
+    const out = Math.max(...shank(member, from, to, diameter / 2).map((line) => airAlong(member, line.from, line.to)));
+    return out > diameter / 2 ? [{ member: id, out }] : [];
+  });
+  return found.sort((p, q) => q.out - p.out)[0];
+}
+
 /** One problem for each cut and way of joining that meet. */
 export function checkWoodTaken(
   joins: readonly Join[],
@@ -63,6 +84,11 @@ export function checkWoodTaken(
   return joins.flatMap(({ driven, at }) =>
     driven.flatMap((one): Problem[] => {
       const taken = woodTaken(one, memberOf, cutsOf);
+      const beside = besideWood(one, memberOf);
+      if (beside) {
+        const facts = { fastener: one.fastener.name, a: one.a, b: one.b, ...beside };
+        return [problem("fastener-off-wood", at, facts, memberOf.get(beside.member)?.at)];
+      }
       if (!taken) return [];
       const { member, cut, lost, stands } = taken;
       const facts = { fastener: one.fastener.name, a: one.a, b: one.b, member, cut: wordFor(cut), lost, stands };

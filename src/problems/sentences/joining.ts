@@ -148,6 +148,10 @@ export const joiningSentences = {
     expected: said(nearly(f.stands)),
     mend: "Move the cut, or change the number or the side of the fasteners so that they stand clear of it.",
   }),
+  "fastener-off-wood": (f: Fastening & { member: string; out: number }) => ({
+    says: `${f.fastener} from ${f.a} into ${f.b} stands ${said(nearly(f.out))} beside the wood of ${f.member}, in a cut-out or past its edge.`,
+    mend: "Use fewer of them, put them elsewhere, or leave wood there in the outline.",
+  }),
   "heads-side-wrong": (f: Fastening & { side: Side | undefined; could: readonly Side[] }) => ({
     says: f.side
       ? `${f.fastener} can't go from the ${f.side} of ${f.a} into ${f.b}.`

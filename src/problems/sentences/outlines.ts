@@ -75,6 +75,15 @@ export const outlineSentences = {
     }[f.why],
     mend: f.why === "face" ? "Name an end or an edge." : "Take it away, or draw the corners into an outline.",
   }),
+  "hole-off-wood": (f: { cut: string; member: string; by: number }) => ({
+    says: `"${f.cut}" runs ${said(f.by)} out of the wood of ${f.member}, into a cut-out or past an edge or an end.`,
+    expected: "a hole with wood all round it",
+    mend: "Move the hole, make it smaller, or leave wood there.",
+  }),
+  "cut-in-air": (f: { cut: string; member: string }) => ({
+    says: `"${f.cut}" takes no wood out of ${f.member}: its outline leaves none there.`,
+    mend: "Move it onto the wood, or take it away.",
+  }),
   "arris-where": (f: { cut: string; member: string; why: "slanted" | "outlined" }) => ({
     says: {
       slanted: `the ends of ${f.member} are slanted, so "${f.cut}" names no square arris.`,
