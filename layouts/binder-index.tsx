@@ -48,6 +48,13 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
                 {sheet.listing.text}
               </a>
             </p>
+            {sheet.cards ? (
+              <p>
+                <a href={`${root}${sheet.cards.path}`} aria-label={`${sheet.cards.text}: ${sheet.link.text}`}>
+                  {sheet.cards.text}
+                </a>
+              </p>
+            ) : null}
             {sheet.barred ? <p class="barred">{sheet.barred}</p> : null}
           </li>
         ))}

@@ -1,10 +1,8 @@
 // Care card -> a page that prints as one small card, black only.
 import type { VNode } from "preact";
 import type { CareCard } from "../src/leaves/care-card.ts";
-import { Cautions } from "./parts/cautions.tsx";
-import { Facts } from "./parts/facts.tsx";
+import { CareCardBody } from "./parts/care-card-body.tsx";
 import { Page } from "./parts/page.tsx";
-import { Unfinished } from "./parts/unfinished.tsx";
 
 export const CareCardPage = ({ leaf, root }: { leaf: CareCard; root: string }): VNode => (
   <Page
@@ -17,31 +15,7 @@ export const CareCardPage = ({ leaf, root }: { leaf: CareCard; root: string }): 
     notice={leaf.shop.notice}
   >
     <article class="card">
-      <p class="over">{leaf.shop.name}</p>
-      <h1>
-        {leaf.title}
-        <span class="variant">{leaf.variant}</span>
-      </h1>
-      <Facts of={leaf.facts} />
-      {leaf.unfinished ? <Unfinished of={leaf.unfinished} /> : null}
-      <h2>Care</h2>
-      <ul>
-        {leaf.care.map((text) => (
-          <li>{text}</li>
-        ))}
-      </ul>
-      <Cautions of={leaf.cautions} />
-      <dl class="to-fill">
-        {leaf.toFill.map((name) => (
-          <div>
-            <dt>{name}</dt>
-            <dd />
-          </div>
-        ))}
-      </dl>
-      <p class="contact">
-        {leaf.shop.place} · {leaf.shop.contact}
-      </p>
+      <CareCardBody of={leaf} alone />
     </article>
     <nav class="back" aria-label="Back">
       <a href={`${root}${leaf.product.path}`}>{leaf.product.text}</a>

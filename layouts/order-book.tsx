@@ -17,7 +17,7 @@ export const OrderBookPage = ({ leaf, root }: { leaf: OrderBook; root: string })
       <h1 id="title">{leaf.title}</h1>
       <p class="intro">{leaf.description} Private.</p>
       <section class="scroll" aria-label={leaf.title} tabindex={0}>
-        <table>
+        <table class="orders">
           <thead>
             <tr>
               {leaf.heads.map((head) => (

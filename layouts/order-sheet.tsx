@@ -15,7 +15,7 @@ export const OrderSheetPage = ({ leaf, root }: { leaf: OrderSheet; root: string 
     home={leaf.home}
     notice={leaf.notice}
   >
-    <section class="sheet" aria-labelledby="title">
+    <section class="sheet order" aria-labelledby="title">
       <h1 id="title">{leaf.title}</h1>
       <nav class="parts" aria-label="Beside this sheet">
         <ul>

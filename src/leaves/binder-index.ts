@@ -5,7 +5,7 @@ import type { Shop } from "../yard/yard.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
 import { buildSheetPath, drawingsPath, listingPath, orderBookPath, priceSheetPath } from "./paths.ts";
-import { barredText } from "./sale-sheet.ts";
+import { barredText, cardsLink } from "./sale-sheet.ts";
 
 export type BinderIndex = {
   readonly title: string;
@@ -24,6 +24,8 @@ export type BinderIndex = {
     readonly pieces: string;
     readonly variants: string;
     readonly listing: Link;
+    /** Where it is for sale. */
+    readonly cards?: Link;
     /** Why it is not in the store. */
     readonly barred?: string;
   }[];
@@ -49,6 +51,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop, orders = 0):
       pieces: String(item.members.length),
       variants: variantsText(item),
       listing: { path: listingPath(item.slug), text: "Listing" },
+      ...cardsLink(item),
     })),
   };
 }

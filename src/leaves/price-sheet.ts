@@ -254,7 +254,7 @@ function notesOf({ batchCosts }: Pricing, { selling }: PricedShop): string[] {
   const dates = [...new Set(batchCosts.lines.flatMap(({ priced }) => (priced === undefined ? [] : [priced])))].sort();
   return [
     `Prices of the yard were seen on ${dates.join(", ")}; ask again before you quote.`,
-    "Boards are whole, planned anew for every batch by simple packing, and what is left over is paid by the batch. Fasteners and finish count by what is used, as the rest of a pack serves the next batch; what is laid out counts whole packs and tins, without wages.",
+    "Boards are whole, cut by the cheapest plan that was found for every batch, and what is left over is paid by the batch. Fasteners and finish count by what is used, as the rest of a pack serves the next batch; what is laid out counts whole packs and tins, without wages.",
     "At the floor, material, wage, overhead, fees and postage are paid and nothing is left. A price that must leave a sum is found by division: (sum + fixed fee) / (1 − fee). The fee is taken from all the buyer pays, sales tax with it.",
     "Board prices: what a board may cost while all else stays and it is cut as planned; beyond it the price (what you ask, else the target) no longer pays the floor in the way of selling that leaves least.",
     "Break-even: how many sold bring back what was laid out for the batch, without wages; what pays the setting up, its wage and overhead with it; what pays a day there out of what is left over the floor.",

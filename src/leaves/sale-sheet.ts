@@ -1,7 +1,8 @@
 // What has to be shown before an item is sold -> the sheet of it in the binder, with what is there and what is missing. Private.
-import { missingForSale, saleNeeds } from "../findings/sale.ts";
+import { isForSale, missingForSale, saleNeeds } from "../findings/sale.ts";
 import type { Item } from "../item/item.ts";
-import type { Table } from "./leaf.ts";
+import type { Link, Table } from "./leaf.ts";
+import { cardsPath } from "./paths.ts";
 
 export type SaleSheet = {
   readonly title: string;
@@ -19,6 +20,10 @@ export function barredText(item: Item): string | undefined {
   const missing = missingForSale(item).map(({ kind }) => kind);
   return missing.length === 0 ? undefined : `Not in the store: no evidence of ${listed(missing)}.`;
 }
+
+/** The page of its cards, where it is for sale. */
+export const cardsLink = (item: Item): { readonly cards?: Link } =>
+  isForSale(item) ? { cards: { path: cardsPath(item.slug), text: "Cards" } } : {};
 
 /** Undefined where nothing has to be shown. */
 export function saleSheet(item: Item): SaleSheet | undefined {

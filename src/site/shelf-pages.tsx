@@ -1,23 +1,34 @@
 // The worked-out variants of one recipe -> its pages on both shelves, made once for the same texts.
 import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
+import { CardsPage } from "../../layouts/cards.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { PriceSheetPage } from "../../layouts/price-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
 import { SparesPageView } from "../../layouts/spares-page.tsx";
-import { isPriced, type Pricing } from "../findings/pricing.ts";
+import { isPriced, type Pricing, standing } from "../findings/pricing.ts";
+import { isForSale } from "../findings/sale.ts";
 import { shownPrices } from "../findings/shown-price.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
 import { buildSheetLeaf } from "../leaves/build-sheet.ts";
+import { cardsLeaf } from "../leaves/cards.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
 import { fullSizeOf } from "../leaves/full-size.ts";
 import { listingSheetLeaf } from "../leaves/listing-sheet.ts";
-import { careCardPath, listingPath, priceSheetPath, productPagePath, rootFrom, sparesPath } from "../leaves/paths.ts";
+import {
+  cardsPath,
+  careCardPath,
+  listingPath,
+  priceSheetPath,
+  productPagePath,
+  rootFrom,
+  sparesPath,
+} from "../leaves/paths.ts";
 import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
 import { sparesPageLeaf } from "../leaves/spares-page.ts";
-import { type StoreItem, storeItem, type storeShop } from "../leaves/store-item.ts";
+import { type StoreItem, storeItem, storeShop } from "../leaves/store-item.ts";
 import { fullSizeAreas } from "../paper/paper.ts";
 import type { Shop } from "../yard/yard.ts";
 import { signFont } from "./letter-font.ts";
@@ -48,7 +59,12 @@ export const binderPartOf = (variants: Variants, shop: Shop, hash: string): Bind
       html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(leaf.path)} />),
     }));
     return {
-      pages: [...sheets, ...pricePagesOf(pricings, shop), listingPageOf(variants, shop, hash)],
+      pages: [
+        ...sheets,
+        ...pricePagesOf(pricings, shop),
+        listingPageOf(variants, shop, hash),
+        ...cardPagesOf(variants, shop, hash),
+      ],
       printed: leaves.flatMap(({ set, printed }, i) =>
         printed.map(({ link, paper }) => ({
           path: `binder/${link.path}`,
@@ -72,6 +88,19 @@ function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
   const path = listingPath(variants[0].slug);
   const leaf = listingSheetLeaf(variants[0], storeItemOf(variants, shop, hash), shop);
   return { path: `binder/${path}`, html: pageHtml(<ListingSheetPage leaf={leaf} root={rootFrom(path)} />) };
+}
+
+/** None for what isn't for sale. Of the private figures only what is asked at the stall gets onto a card. */
+function cardPagesOf(variants: Variants, shop: Shop, hash: string): Page[] {
+  if (!isForSale(variants[0])) return [];
+  const stall = pricingsFor(variants, shop, hash).flatMap(({ item, channels }) =>
+    channels
+      .filter(({ channel }) => channel.name === "stall")
+      .map((one) => ({ variant: item.variant.slug, price: standing(one).price, tax: one.channel.tax })),
+  );
+  const path = cardsPath(variants[0].slug);
+  const leaf = cardsLeaf(storeItemOf(variants, shop, hash), storeShop(shop), stall);
+  return [{ path: `binder/${path}`, html: pageHtml(<CardsPage leaf={leaf} root={rootFrom(path)} />) }];
 }
 
 /** What the wall lets through of one recipe. */

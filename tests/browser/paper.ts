@@ -23,11 +23,11 @@ export const pdfOf = (page: Page, { format }: Paper): Promise<Buffer> =>
     margin: { top: margin, bottom: margin, left: margin, right: margin },
   });
 
-/** What is wider than the paper between its margins, laid out for print; scrolling boxes can't be scrolled there. */
+/** What is wider than the paper between its margins (sheets of cards have margins of their own and a test of their own), laid out for print; scrolling boxes can't be scrolled there. */
 const pastTheEdge = `(() => {
   const wide = document.documentElement.clientWidth;
   return [...document.body.querySelectorAll("*")]
-    .filter((e) => !e.closest("svg *") && e.getClientRects().length > 0 && (e.getBoundingClientRect().right > wide + 1 || (e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && getComputedStyle(e).overflowX !== "visible")))
+    .filter((e) => !e.closest("svg *, .up") && e.getClientRects().length > 0 && (e.getBoundingClientRect().right > wide + 1 || (e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && getComputedStyle(e).overflowX !== "visible")))
     .slice(0, 5)
     .map((e) => e.tagName + "." + e.getAttribute("class") + " " + Math.round(e.getBoundingClientRect().right - wide));
 })()`;
