@@ -18,6 +18,13 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
       <p>
         <a href={`${root}${leaf.drawings.path}`}>{leaf.drawings.text}</a>
       </p>
+      <ul class="batches">
+        {leaf.batches.map((batch) => (
+          <li>
+            <a href={`${root}${batch.path}`}>{batch.text}</a>
+          </li>
+        ))}
+      </ul>
       {leaf.orders ? (
         <p>
           <a href={`${root}${leaf.orders.path}`}>{leaf.orders.text}</a>

@@ -119,7 +119,7 @@ export function cutProblems(
         boards: boardsFrom(board, source),
         pieces: sawn.map(cutPiece),
         order: "either",
-        effort: 1,
+        effort: 0.3,
       },
     };
   });
@@ -150,13 +150,18 @@ const known = new Map<string, CutPlan | undefined>();
 /** Plans kept at most: what a shop's recipes ask for many times over, in several batches. */
 const mostKnown = 2000;
 
+/** Up to so many pieces the whole work budget is spent where a third of it proves nothing: a whole line's batches would take too long. */
+const manyPieces = 60;
+
 /** The plan of a problem, solved and added up once for as long as it is remembered; the oldest is let go first. */
 function plannedBefore(problem: CutProblem): CutPlan | undefined {
   const key = JSON.stringify(problem, (_, value) =>
     typeof value === "object" && value !== null && "toFraction" in value ? (value as Exact).toFraction() : value,
   );
   if (known.has(key)) return known.get(key);
-  const plan = planCuts(problem);
+  const quick = planCuts(problem);
+  const count = problem.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const plan = quick?.proven || count > manyPieces ? quick : planCuts({ ...problem, effort: 1 });
   const faults = plan ? checkPlan(problem, plan) : [];
   if (faults.length > 0) throw new Error(`a cutting plan does not add up: ${faults.join("; ")}`);
   if (known.size >= mostKnown) known.delete(known.keys().next().value as string);

@@ -4,7 +4,7 @@ import type { Item } from "../item/item.ts";
 import { type Exact, exact, zero } from "../units/length.ts";
 import type { Board, BoardLength, Fastener, Finish, Fitting } from "../yard/yard.ts";
 import { boardsAsTheyLie, type PlannedBoard, type PlanProof, proofOf } from "./board-plan.ts";
-import { planBoardsCheapest } from "./cutting-plan.ts";
+import { type CuttingPlan, planBoardsCheapest } from "./cutting-plan.ts";
 
 export type YardList = {
   /** Boards to buy, like ones together; and which pieces come out of which board. */
@@ -49,15 +49,21 @@ export type YardList = {
   readonly priced: readonly string[];
 };
 
-/** What this variant of the item takes, bought for one of it. */
-export function yardList(item: Item, kerf: Exact): YardList {
-  const plans = planBoardsCheapest(item.pieces, kerf, "in hand");
+/** A thing in one variant, and how many of it are made. */
+export type Made = { readonly item: Item; readonly made: number };
+
+/** What this variant of the item takes, bought for one of it, with what lies in the shop. */
+export const yardList = (item: Item, kerf: Exact): YardList =>
+  yardListOf([{ item, made: 1 }], planBoardsCheapest(item.pieces, kerf, "in hand"), kerf);
+
+/** What all these take together; `plans` cut the pieces of all of them. */
+export function yardListOf(things: readonly Made[], plans: readonly CuttingPlan[], kerf: Exact): YardList {
   const plan = boardsAsTheyLie(plans, kerf);
   const boards = groupBoards(plan.filter(({ own }) => !own));
-  const fasteners = countFasteners(item);
-  const finishes = countTins(item);
-  const fittings = countFittings(item);
-  const ropes = countRopes(item);
+  const fasteners = countFasteners(things);
+  const finishes = countTins(things);
+  const fittings = countFittings(things);
+  const ropes = countRopes(things);
   const lines = [...boards, ...fasteners, ...finishes, ...fittings, ...ropes];
   const dates = [
     ...boards.map(({ stock }) => stock.priced),
@@ -75,13 +81,14 @@ export function yardList(item: Item, kerf: Exact): YardList {
     finishes,
     fittings,
     ropes,
-    glues: [
-      ...new Set(item.joins.filter((join) => join.ways.includes("glue")).map((join) => join.glue ?? "wood glue")),
-    ].sort(),
+    glues: [...new Set(things.flatMap(({ item }) => gluesOf(item)))].sort(),
     cost: lines.reduce((sum, line) => sum.add(line.cost), zero),
     priced: [...new Set(dates)].sort(),
   };
 }
+
+const gluesOf = ({ joins }: Item): string[] =>
+  joins.filter((join) => join.ways.includes("glue")).map((join) => join.glue ?? "wood glue");
 
 function groupBoards(plan: readonly PlannedBoard[]): YardList["boards"] {
   const lines = new Map<string, YardList["boards"][number]>();
@@ -102,10 +109,12 @@ function groupOwn(plan: readonly PlannedBoard[]): YardList["own"] {
   return [...lines.values()];
 }
 
-function countFasteners(item: Item): YardList["fasteners"] {
+function countFasteners(things: readonly Made[]): YardList["fasteners"] {
   const counts = new Map<string, { fastener: Fastener; count: number }>();
-  for (const { fastener } of item.joins.flatMap((join) => join.driven)) {
-    counts.set(fastener.name, { fastener, count: (counts.get(fastener.name)?.count ?? 0) + 1 });
+  for (const { item, made } of things) {
+    for (const { fastener } of item.joins.flatMap((join) => join.driven)) {
+      counts.set(fastener.name, { fastener, count: (counts.get(fastener.name)?.count ?? 0) + made });
+    }
   }
   return [...counts.values()].map(({ fastener, count }) => {
     const packs = Math.ceil(count / fastener.pack.count);
@@ -113,15 +122,17 @@ function countFasteners(item: Item): YardList["fasteners"] {
   });
 }
 
-function countTins(item: Item): YardList["finishes"] {
+function countTins(things: readonly Made[]): YardList["finishes"] {
   const needs = new Map<string, { finish: Finish; coats: number; gallons: number }>();
-  for (const { finish, coats, gallons } of item.variant.finish) {
-    const sofar = needs.get(finish.name);
-    needs.set(finish.name, {
-      finish,
-      coats: Math.max(coats, sofar?.coats ?? 0),
-      gallons: gallons + (sofar?.gallons ?? 0),
-    });
+  for (const { item, made } of things) {
+    for (const { finish, coats, gallons } of item.variant.finish) {
+      const sofar = needs.get(finish.name);
+      needs.set(finish.name, {
+        finish,
+        coats: Math.max(coats, sofar?.coats ?? 0),
+        gallons: gallons * made + (sofar?.gallons ?? 0),
+      });
+    }
   }
   return [...needs.values()].map((need) => {
     const tins = Math.ceil(need.gallons / need.finish.tin.gallons.valueOf());
@@ -129,25 +140,22 @@ function countTins(item: Item): YardList["finishes"] {
   });
 }
 
-function countFittings(item: Item): YardList["fittings"] {
+function countFittings(things: readonly Made[]): YardList["fittings"] {
   const counts = new Map<string, { fitting: Fitting; count: number }>();
-  for (const { fitting, count } of item.fittings) {
-    counts.set(fitting.name, { fitting, count: (counts.get(fitting.name)?.count ?? 0) + count });
+  for (const { item, made } of things) {
+    for (const { fitting, count } of item.fittings) {
+      counts.set(fitting.name, { fitting, count: (counts.get(fitting.name)?.count ?? 0) + count * made });
+    }
   }
   return [...counts.values()].map(({ fitting, count }) => ({ fitting, count, cost: fitting.price.mul(exact(count)) }));
 }
 
-function countRopes(item: Item): YardList["ropes"] {
-  const names = [...new Set(item.cords.map(({ rope }) => rope.name))];
-  return names.flatMap((name) => {
-    const cords = item.cords.filter(({ rope }) => rope.name === name);
-    return cords[0]
-      ? [
-          ropeToBuy(
-            cords[0].rope,
-            cords.map((cord) => cord.length),
-          ),
-        ]
-      : [];
+/** All cords of one rope out of one run. */
+function countRopes(things: readonly Made[]): YardList["ropes"] {
+  const cords = things.flatMap(({ item, made }) => Array.from({ length: made }, () => item.cords).flat());
+  const ropes = new Map(cords.map(({ rope }) => [rope.name, rope]));
+  return [...ropes.values()].map((rope) => {
+    const lengths = cords.filter((cord) => cord.rope.name === rope.name).map(({ length }) => length);
+    return ropeToBuy(rope, lengths);
   });
 }

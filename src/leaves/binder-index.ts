@@ -2,9 +2,10 @@
 import { isPriced } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import type { Shop } from "../yard/yard.ts";
+import { linesOf } from "./batch-sheet.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { buildSheetPath, drawingsPath, listingPath, orderBookPath, priceSheetPath } from "./paths.ts";
+import { batchPath, buildSheetPath, drawingsPath, listingPath, orderBookPath, priceSheetPath } from "./paths.ts";
 import { barredText, cardsLink } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -13,6 +14,8 @@ export type BinderIndex = {
   readonly shopName: string;
   readonly notice?: string;
   readonly drawings: Link;
+  /** Batches, a page for each line. */
+  readonly batches: readonly Link[];
   /** Where there are any. */
   readonly orders?: Link;
   readonly sheets: readonly {
@@ -40,6 +43,7 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop, orders = 0):
     shopName: shop.name,
     ...(shop.notice === undefined ? {} : { notice: shop.notice }),
     drawings: { path: drawingsPath, text: "All drawings on one page" },
+    batches: linesOf(items).map(({ name }) => ({ path: batchPath(name), text: `${name}: batches` })),
     ...(orders > 0 ? { orders: { path: orderBookPath, text: `Order book: ${orders}` } } : {}),
     sheets: items.map((item) => ({
       ...barredOf(item),

@@ -7,7 +7,7 @@ import { offcutsOf } from "../findings/offcuts.ts";
 import { sawCutsOf } from "../findings/saw-cuts.ts";
 import { sawRunsOf } from "../findings/saw-runs.ts";
 import type { YardList } from "../findings/yard-list.ts";
-import { compareLengths, type Length, zero } from "../units/length.ts";
+import { compareLengths, inches, type Length, zero } from "../units/length.ts";
 import { sawsOf } from "../yard/saws.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { BinderEdition } from "./edition.ts";
@@ -51,14 +51,16 @@ export function cuttingSheet(
   return {
     proof: proofWords(proof),
     kerf: length(shop.kerf),
-    boards: plan.map((planned, i) => ({
-      name: `Board ${planned.number}`,
+    boards: alike(plan).map(([planned, ...others]) => ({
+      name: boardNames([planned, ...others]),
       stock: stockWords(planned, edition),
       ...(compareLengths(planned.endLoss, zero) > 0
         ? { first: `Trim ${bare(planned.endLoss)} off the end first, saw cut included.` }
         : {}),
       order: orderWords(planned),
-      picture: pictureOn(binderSheet, (sheet) => drawBoard(itemSlug, planned, cuts[i] ?? [], bare, sheet)),
+      picture: pictureOn(binderSheet, (sheet) =>
+        drawBoard(itemSlug, planned, cuts[planned.number - 1] ?? [], bare, sheet),
+      ),
       strips: planned.strips.map((strip) => stripText(planned, strip, bare)),
     })),
     settings: settingsTable(sawRunsOf(cuts.flat()), bare),
@@ -74,6 +76,30 @@ export function cuttingSheet(
       ]),
     },
   };
+}
+
+/** Boards that are cut alike stand together, where the first of them stands. */
+function alike(plan: readonly PlannedBoard[]): [PlannedBoard, ...PlannedBoard[]][] {
+  const groups = new Map<string, [PlannedBoard, ...PlannedBoard[]]>();
+  for (const planned of plan) {
+    const { board, stock, own, order, strips } = planned;
+    const laid = strips.map(({ size, pieces }) => [
+      inches(size),
+      ...pieces.map(({ mark, at, turned, flipped }) => [mark, inches(at), turned, flipped]),
+    ]);
+    const key = JSON.stringify([board.name, inches(stock.length), own, order, laid]);
+    const group = groups.get(key);
+    if (group) group.push(planned);
+    else groups.set(key, [planned]);
+  }
+  return [...groups.values()];
+}
+
+function boardNames(boards: readonly PlannedBoard[]): string {
+  const numbers = boards.map(({ number }) => String(number));
+  return numbers.length === 1
+    ? `Board ${numbers[0]}`
+    : `Boards ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}, ${numbers.length} alike`;
 }
 
 const stockWords = ({ board, stock, own, width }: PlannedBoard, { length }: BinderEdition): string =>

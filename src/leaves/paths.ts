@@ -25,6 +25,8 @@ export const orderBookPath = "orders.html";
 /** Both are called by the order's slug. */
 export const orderPath = (order: string): string => `orders/${order}.html`;
 export const proofPath = (order: string): string => `proofs/${order}.html`;
+/** The batches of a line, from its name. */
+export const batchPath = (line: string): string => `batch/${slug(line) || "goods"}.html`;
 export const feedPath = "feed.xml";
 export const indexPath = "index.html";
 export const drawingsPath = "drawings.html";

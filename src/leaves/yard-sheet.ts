@@ -38,38 +38,12 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
     ]),
   );
   return {
-    boards: {
-      caption: "Boards to buy, whole; sizes in inches",
-      heads: ["Board", "True section", "Wood", "Length", "Number", "Each", "Together", "Price seen"],
-      rows: list.boards.map(({ board, stock, count, cost }) => [
-        board.name,
-        `${length(board.thickness)} × ${length(board.width)}`,
-        board.treatment === "none" ? board.species.name : `${board.species.name}, treated`,
-        length(stock.length),
-        String(count),
-        formatDollars(stock.price),
-        formatDollars(cost),
-        stock.priced,
-      ]),
-    },
-    ...tableOf("own", {
-      caption: "Already in the shop, not bought; sizes in inches",
-      heads: ["Board", "Length", "Width", "Number"],
-      rows: list.own.map(({ board, length: long, width, count }) => [
-        board.name,
-        length(long),
-        length(width),
-        String(count),
-      ]),
-    }),
-    ...tableOf("fasteners", fastenersTable(list)),
+    ...boughtTables(list, length),
     ...tableOf("finishes", {
       caption: "Finish by variant, whole tins",
       heads: ["Variant", "Finish", "Takes", "Buy", "Together", "Price seen"],
       rows: finishes,
     }),
-    ...tableOf("fittings", fittingsTable(list)),
-    ...tableOf("ropes", ropesTable(list, length)),
     glues: list.glues,
     costs: {
       caption: "Everything above, as bought, for one",
@@ -82,6 +56,39 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
     ],
   };
 }
+
+type BoughtTables = Pick<YardSheet, "boards" | "own" | "fasteners" | "fittings" | "ropes">;
+
+/** All but the finishes: boards, what lies in the shop, fasteners, fittings and rope. */
+export const boughtTables = (list: YardList, length: (inches: Length) => string): BoughtTables => ({
+  boards: {
+    caption: "Boards to buy, whole; sizes in inches",
+    heads: ["Board", "True section", "Wood", "Length", "Number", "Each", "Together", "Price seen"],
+    rows: list.boards.map(({ board, stock, count, cost }) => [
+      board.name,
+      `${length(board.thickness)} × ${length(board.width)}`,
+      board.treatment === "none" ? board.species.name : `${board.species.name}, treated`,
+      length(stock.length),
+      String(count),
+      formatDollars(stock.price),
+      formatDollars(cost),
+      stock.priced,
+    ]),
+  },
+  ...tableOf("own", {
+    caption: "Already in the shop, not bought; sizes in inches",
+    heads: ["Board", "Length", "Width", "Number"],
+    rows: list.own.map(({ board, length: long, width, count }) => [
+      board.name,
+      length(long),
+      length(width),
+      String(count),
+    ]),
+  }),
+  ...tableOf("fasteners", fastenersTable(list)),
+  ...tableOf("fittings", fittingsTable(list)),
+  ...tableOf("ropes", ropesTable(list, length)),
+});
 
 /** Whether the boards are known to be the cheapest, or how far they may be from it. */
 export const proofWords = ({ cost, lowerBound, proven }: PlanProof): string =>

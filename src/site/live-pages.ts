@@ -2,6 +2,7 @@
 import { rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { inReadingOrder, type Problem } from "../problems/problem.ts";
+import { forgetOldBatches } from "./batch-pages.tsx";
 import { findFiles, isFolder, readContent } from "./content-files.ts";
 import { guideProblems } from "./guide-examples.ts";
 import { makeSite } from "./make-site.tsx";
@@ -66,6 +67,7 @@ export class LivePages {
     const worked = workContent(content);
     forgetOldRecipes();
     forgetOldPages();
+    forgetOldBatches();
     forgetOldPacks();
     const shown = standIn(worked, this.#good);
     if (shown) {

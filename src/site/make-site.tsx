@@ -11,6 +11,7 @@ import { hasFeed } from "../leaves/feed.ts";
 import { landingLeaf } from "../leaves/landing.ts";
 import { storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
+import { batchPages } from "./batch-pages.tsx";
 import type { SourceFile } from "./content-files.ts";
 import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
@@ -51,6 +52,12 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
       pages.push(...part.pages);
       files.push(...part.printed);
     }
+    pages.push(
+      ...batchPages(
+        recipes.map(({ variants: [item], hash }) => ({ item, hash })),
+        shop,
+      ),
+    );
     pages.push(drawingsPage(recipes, shop));
     pages.push(...orderPages(worked.orders, shop, pricingIn(recipes, shop)));
   }

@@ -20,7 +20,7 @@ export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: S
   ]);
 }
 
-const boardBlocks = ({ name, stock, picture, first, order, strips }: CutBoard): SheetBlock[] =>
+export const boardBlocks = ({ name, stock, picture, first, order, strips }: CutBoard): SheetBlock[] =>
   together([
     heading(`${name}: ${stock}`),
     figure(picture, "board"),
