@@ -141,7 +141,7 @@ const Offers = ({ leaf }: { leaf: ProductPage }): VNode => (
                     order by mail<span class="unseen">: {offer.letterText}</span>
                   </a>
                 ) : (
-                  "see below"
+                  offer.instead
                 )}
               </td>
             </tr>

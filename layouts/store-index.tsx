@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import type { StoreIndex } from "../src/leaves/store-index.ts";
 import { Page } from "./parts/page.tsx";
-import { ImageFile } from "./parts/photo.tsx";
+import { ImageFile, PhotoFile } from "./parts/photo.tsx";
 import { ShopFoot } from "./parts/shop-foot.tsx";
 
 export const StoreIndexPage = ({ leaf, root }: { leaf: StoreIndex; root: string }): VNode => (
@@ -25,7 +25,11 @@ export const StoreIndexPage = ({ leaf, root }: { leaf: StoreIndex; root: string 
       {leaf.goods.map((good, i) => (
         <li class={`good ${good.fits.join(" ")}`}>
           <div class="frame">
-            <ImageFile of={good.picture} root={root} soon={i < 3} />
+            {good.photo ? (
+              <PhotoFile of={good.photo} root={root} soon={i < 3} sizes="(min-width: 40rem) 22rem, 100vw" />
+            ) : (
+              <ImageFile of={good.look} root={root} soon={i < 3} />
+            )}
           </div>
           {good.line ? (
             <p class="over">
@@ -45,7 +49,7 @@ export const StoreIndexPage = ({ leaf, root }: { leaf: StoreIndex; root: string 
         </li>
       ))}
     </ul>
-    {leaf.goods.some(({ isPhoto }) => !isPhoto) ? (
+    {leaf.goods.some(({ photo }) => !photo) ? (
       <p class="note">Where there is no photograph yet, there is a drawing made from the measurements.</p>
     ) : null}
     <nav class="onward" aria-label="Lines and more">

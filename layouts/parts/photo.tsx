@@ -14,18 +14,25 @@ export const ImageFile = ({ of, root, soon }: { of: Image; root: string; soon?: 
   />
 );
 
-export const PhotoFigure = ({ of, root, soon }: { of: Photo; root: string; soon?: boolean | undefined }): VNode => (
+type PhotoParts = { of: Photo; root: string; soon?: boolean | undefined };
+
+/** `sizes`: how wide it stands on the page, in the words of the HTML standard. */
+export const PhotoFile = ({ of, root, soon, sizes }: PhotoParts & { sizes: string }): VNode => (
+  <picture>
+    {of.sources.map(({ type, files }) => (
+      <source
+        type={type}
+        srcset={files.map(({ path, width }) => `${root}${path} ${width}w`).join(", ")}
+        sizes={sizes}
+      />
+    ))}
+    <ImageFile of={of.image} root={root} soon={soon} />
+  </picture>
+);
+
+export const PhotoFigure = ({ of, root, soon }: PhotoParts): VNode => (
   <figure class="photo">
-    <picture>
-      {of.sources.map(({ type, files }) => (
-        <source
-          type={type}
-          srcset={files.map(({ path, width }) => `${root}${path} ${width}w`).join(", ")}
-          sizes="(min-width: 60rem) 40rem, 100vw"
-        />
-      ))}
-      <ImageFile of={of.image} root={root} soon={soon} />
-    </picture>
+    <PhotoFile of={of} root={root} soon={soon} sizes="(min-width: 60rem) 36rem, 100vw" />
     <figcaption>{of.caption}.</figcaption>
   </figure>
 );

@@ -77,6 +77,8 @@ export type OfferLine = {
   readonly availability: string;
   readonly weight: string;
   readonly letter?: string;
+  /** What stands in its place. */
+  readonly instead: string;
   /** For those who don't see that all the links lead to different letters. */
   readonly letterText: string;
 };
@@ -188,6 +190,7 @@ const offerLine = (item: StoreItem, offer: StoreOffer, shop: StoreShop, { weight
     availability: availabilityWords(offer.availability),
     weight: `about ${weight(offer.weight)}`,
     ...(letter === undefined ? {} : { letter }),
+    instead: offer.availability.kind === "sold" ? "not any more" : "see below",
     letterText: `${item.title}, ${offer.name}`,
   };
 };
@@ -218,7 +221,7 @@ const childDuties = [
 
 /** The price of a finish is that of its standard form. */
 function finishOf(item: StoreItem, variant: StoreVariant, standard: boolean): Finish {
-  const price = item.offers.find(({ slug: offered }) => offered === variant.slug)?.price;
+  const { price, form = "" } = item.offers.find(({ slug }) => slug === variant.slug) ?? {};
   return {
     name: variant.name,
     standard,
@@ -227,7 +230,7 @@ function finishOf(item: StoreItem, variant: StoreVariant, standard: boolean): Fi
       ...(variant.bare === undefined ? [] : [`left bare: ${variant.bare}`]),
     ],
     picture: lookImage(item, variant),
-    ...(price ? { price: priceText(price) } : {}),
+    ...(price ? { price: `${form === "" ? "" : `${form}: `}${priceText(price)}` } : {}),
     ...(variant.unfinished ? { unfinished: unfinishedNotice } : {}),
     care: { path: careCardPath(item.slug, variant.slug), text: `Care card: ${variant.name}` },
   };

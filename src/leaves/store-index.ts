@@ -3,7 +3,7 @@ import { inches } from "../units/length.ts";
 import { availabilityOfAll } from "./availability-words.ts";
 import { setFractions, threeSizes } from "./edition.ts";
 import { hasFeed } from "./feed.ts";
-import type { Image, Link } from "./leaf.ts";
+import type { Image, Link, Photo } from "./leaf.ts";
 import { linesOf } from "./line-page.ts";
 import { type OnTheWeb, onTheWeb } from "./on-the-web.ts";
 import { aboutPath, carePath, indexPath, linePagePath, productPagePath } from "./paths.ts";
@@ -35,8 +35,8 @@ export type Sieve = {
 
 type Good = {
   readonly link: Link;
-  readonly picture: Image;
-  readonly isPhoto: boolean;
+  readonly look: Image;
+  readonly photo?: Photo;
   readonly line?: Link;
   readonly purpose?: string;
   readonly inch: string;
@@ -148,8 +148,8 @@ function good(item: StoreItem, shop: StoreShop, questions: readonly Question[]):
   const [photo] = photosOf(item);
   return {
     link: { path: productPagePath(item.slug), text: item.title },
-    picture: photo?.image ?? lookImage(item, item.variants[0]),
-    isPhoto: photo !== undefined,
+    look: lookImage(item, item.variants[0]),
+    ...(photo ? { photo } : {}),
     ...(item.line === undefined ? {} : { line: { path: linePagePath(item.line), text: item.line } }),
     ...(item.purpose === undefined ? {} : { purpose: item.purpose }),
     inch: setFractions(threeSizes(sizes, inch)),

@@ -6,6 +6,7 @@ import { itemSentences } from "./sentences/item.ts";
 import { joiningSentences } from "./sentences/joining.ts";
 import { orderSentences } from "./sentences/orders.ts";
 import { outlineSentences } from "./sentences/outlines.ts";
+import { photoSentences } from "./sentences/photos.ts";
 import { recipeSentences } from "./sentences/recipe.ts";
 import { sellingSentences } from "./sentences/selling.ts";
 import { siteSentences } from "./sentences/site.ts";
@@ -39,6 +40,7 @@ export const sentences = {
   ...sellingSentences,
   ...orderSentences,
   ...siteSentences,
+  ...photoSentences,
 };
 
 export type Code = keyof typeof sentences;

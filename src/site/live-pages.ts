@@ -8,12 +8,13 @@ import { guideProblems } from "./guide-examples.ts";
 import { makeSite } from "./make-site.tsx";
 import { forgetOldPacks } from "./pack-of.ts";
 import { withoutPolicy } from "./page-html.ts";
+import { readPhotos } from "./photos/read-photos.ts";
 import { tellProblems } from "./print-json.ts";
 import { faultPanel, panelPage, problemPanel, withPanel } from "./problem-panel.tsx";
 import { forgetOldPages } from "./shelf-pages.tsx";
 import { type Page, parts } from "./site.ts";
 import { standIn } from "./stand-in.ts";
-import { type WorkedContent, workContent } from "./work-content.ts";
+import { recipesIn, type WorkedContent, workContent } from "./work-content.ts";
 import { forgetOldRecipes } from "./work-recipe.ts";
 import { copyAssets } from "./write-site.ts";
 
@@ -22,6 +23,7 @@ export class LivePages {
   #good: WorkedContent | undefined;
   #pages: readonly Page[] = [];
   #made = "";
+  #photos: Awaited<ReturnType<typeof readPhotos>> = { photos: [], problems: [] };
   readonly #folder: string;
   readonly #out: string;
 
@@ -36,6 +38,12 @@ export class LivePages {
   }
   onDisk(): string {
     return fingerprint(this.#folder);
+  }
+
+  /** Photographs take their time: they are looked at before the pages are made. */
+  async lookAtPhotos(): Promise<void> {
+    const { content } = readContent(this.#folder);
+    this.#photos = await readPhotos(this.#folder, recipesIn(content, workContent(content)));
   }
 
   /** Never throws: a fault of our own is shown like a problem, so that the server lives on. */
@@ -71,21 +79,31 @@ export class LivePages {
     forgetOldPacks();
     const shown = standIn(worked, this.#good);
     if (shown) {
-      const site = makeSite(shown, content.guide, parts);
+      const site = makeSite(shown, content.guide, parts, this.#photos.photos);
       copyAssets(site.assets, this.#out);
       const kept = new Set(site.pages.map(({ path }) => path));
       for (const { path } of this.#pages) if (!kept.has(path)) rmSync(join(this.#out, path), { force: true });
       this.#good = shown;
       this.#pages = site.pages.map(({ path, html }) => ({ path, html: withoutPolicy(html) }));
     }
-    return inReadingOrder([...reading, ...worked.problems, ...guideProblems(content.guide, worked)]);
+    return inReadingOrder([
+      ...reading,
+      ...worked.problems,
+      ...this.#photos.problems,
+      ...guideProblems(content.guide, worked),
+    ]);
   }
 }
+
+const photoEndings = ["jpg", "jpeg", "png", "webp", "tif", "tiff", "avif"].flatMap((end) => [
+  `.${end}`,
+  `.${end.toUpperCase()}`,
+]);
 
 /** Names, sizes and times of all files the site is made from. */
 function fingerprint(folder: string): string {
   if (!isFolder(folder)) return "";
-  return findFiles(folder, [".md", ".yaml", ".yml", ".svg"])
+  return findFiles(folder, [".md", ".yaml", ".yml", ".svg", ...photoEndings])
     .map((file) => {
       const stat = statSync(file, { throwIfNoEntry: false });
       return `${file} ${stat?.size} ${stat?.mtimeMs}`;

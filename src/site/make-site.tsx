@@ -18,16 +18,22 @@ import { guidePages } from "./guide-pages.tsx";
 import { orderPages } from "./order-pages.tsx";
 import { packShelf } from "./pack-shelf.tsx";
 import { pageHtml } from "./page-html.ts";
+import type { Photos } from "./photos/read-photos.ts";
 import { pricingsFor } from "./pricings.ts";
 import { schemaFiles } from "./schema-files.ts";
 import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import { shopPages } from "./shop-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
-import { drawingFiles, storeFiles } from "./store-files.ts";
+import { drawingFiles, photoFiles, storeFiles, withPhotos } from "./store-files.ts";
 import type { WorkedContent } from "./work-content.ts";
 
 /** Recipes without a worked-out variant are passed over; without a shop there is no page. */
-export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], asked: readonly Part[]): Site {
+export function makeSite(
+  worked: WorkedContent,
+  guide: readonly SourceFile[],
+  asked: readonly Part[],
+  photos: Photos = [],
+): Site {
   const { shop } = worked;
   if (!shop) return { pages: [], assets: [], packs: [] };
   const { packs, pages: packPages } = asked.includes("packs") ? packShelf(worked) : { packs: [], pages: [] };
@@ -65,12 +71,12 @@ export function makeSite(worked: WorkedContent, guide: readonly SourceFile[], as
     const open = storeShop(shop);
     const items = recipes
       .filter(({ variants }) => isForSale(variants[0]))
-      .map(({ variants, hash }) => ({ item: storeItemOf(variants, shop, hash), hash }));
+      .map(({ variants, hash }) => ({ item: withPhotos(storeItemOf(variants, shop, hash), photos), hash }));
     const goods = items.map(({ item }) => item);
     const feed = hasFeed(goods, open);
     pages.push(...shopPages(goods, open, feed));
     pages.push(...items.flatMap(({ item, hash }) => storePagesOf(item, open, feed, hash)));
-    files.push(...drawingFiles(goods), ...storeFiles(goods, open));
+    files.push(...drawingFiles(goods), ...photoFiles(goods, photos), ...storeFiles(goods, open));
   }
   pages.push(...packPages);
   if (made.includes("guide")) pages.push(...guidePages(guide, worked));

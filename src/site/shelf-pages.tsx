@@ -117,7 +117,7 @@ export const storePagesOf = (
   feed: boolean,
   hash: string,
 ): readonly Page[] =>
-  storePages.answer(hashOf(hash, JSON.stringify(shop), String(feed)), () => {
+  storePages.answer(hashOf(hash, JSON.stringify(shop), String(feed), JSON.stringify(item.photos)), () => {
     const path = productPagePath(item.slug);
     const leaf = productPageLeaf(item, shop, feed);
     const cards = item.variants.map((variant) => {

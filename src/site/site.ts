@@ -11,12 +11,13 @@ export const shelves: readonly Part[] = ["binder", "store", "packs"];
 export type Page = { readonly path: string; readonly html: string };
 
 /**
- * A file that goes into the site as it is: `from` is its path on disk, `text` what stands in it, `drawn` the SVG it is a picture
+ * A file that goes into the site as it is: `from` is its path on disk, `text` or `bytes` what is in it, `drawn` the SVG it is a picture
  * of, `printed` the sheets that are set on its paper as a PDF.
  */
 export type Asset = { readonly path: string } & (
   | { readonly from: string }
   | { readonly text: string }
+  | { readonly bytes: Uint8Array }
   | { readonly drawn: string }
   | { readonly printed: SheetSet; readonly paper: Paper }
 );

@@ -4,11 +4,23 @@ import { atomFeed, siteMap } from "../leaves/feed.ts";
 import { feedPath, picturePath } from "../leaves/paths.ts";
 import { drawnFiles } from "../leaves/store-images.ts";
 import type { StoreItem, StoreShop } from "../leaves/store-item.ts";
+import type { Photos } from "./photos/read-photos.ts";
 import type { Asset } from "./site.ts";
 
 /** Drawings that the pages show are always there. */
 export const drawingFiles = (items: readonly StoreItem[]): Asset[] =>
   items.flatMap((item) => drawnFiles(item).map(({ path, text }) => ({ path: `store/${path}`, text })));
+
+export const withPhotos = (item: StoreItem, photos: Photos): StoreItem => ({
+  ...item,
+  photos: photos.filter(({ slug }) => slug === item.slug).map(({ photo }) => photo),
+});
+
+/** Only of what is in the store. */
+export const photoFiles = (items: readonly StoreItem[], photos: Photos): Asset[] =>
+  photos
+    .filter(({ slug }) => items.some((item) => item.slug === slug))
+    .flatMap(({ files }) => files.map(({ path, bytes }) => ({ path: `store/${path}`, bytes })));
 
 export function storeFiles(items: readonly StoreItem[], shop: StoreShop): Asset[] {
   if (shop.address === undefined) return [];

@@ -16,6 +16,7 @@ export async function watchSite(folder: string, port: number): Promise<number> {
   if (!isFolder(folder)) throw new WrongCall(`there is no content folder ${startOf(folder).file}`);
   const out = mkdtempSync(join(tmpdir(), "shopleaf-"));
   const live = new LivePages(folder, out);
+  await live.lookAtPhotos();
   const eleventy = new Eleventy(folder, out, {
     configPath: "",
     quietMode: true,
@@ -37,7 +38,10 @@ export async function watchSite(folder: string, port: number): Promise<number> {
   await eleventy.eleventyServe.server.ready();
   process.stdout.write(`Live at ${eleventy.eleventyServe.server.getServerUrl("localhost")} (Ctrl+C ends it)\n`);
   let ended = false;
-  const build = () => buildAgain(join(folder, "recipes"));
+  const build = async () => {
+    await live.lookAtPhotos();
+    await buildAgain(join(folder, "recipes"));
+  };
   const following = follow(live, build, () => ended);
   const code = await stopped;
   ended = true;

@@ -5,8 +5,10 @@ import { type Problem, problem } from "../problems/problem.ts";
 import { textUnder } from "../problems/yaml-tree.ts";
 import { readFrontMatter } from "../recipe/front-matter.ts";
 import { checkHiddenCharacters } from "../recipe/hidden-characters.ts";
+import { readRecipe } from "../recipe/read-recipe.ts";
+import type { Recipe } from "../recipe/recipe.ts";
 import { readOrders } from "../yard/read-orders.ts";
-import { type Content, type SourceFile, startOf } from "./content-files.ts";
+import { type Content, drawingOf, type SourceFile, startOf } from "./content-files.ts";
 import { signFont } from "./letter-font.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
@@ -49,6 +51,12 @@ function workOrders(
     problems: [...read.problems, ...worked.flatMap(({ problems }) => problems)],
   };
 }
+
+/** Every recipe that can be read, drafts too: photographs may lie there for one that isn't in the site yet. */
+export const recipesIn = (content: Content, { recipes }: WorkedContent): readonly (Recipe | undefined)[] => [
+  ...recipes.map(({ recipe }) => recipe),
+  ...content.recipes.filter(isDraft).map((source) => readRecipe(source.file, source.text, drawingOf(source)).recipe),
+];
 
 /** Read from the front-matter alone, so that a draft may have any problem. */
 const isDraft = ({ file, text }: SourceFile): boolean =>

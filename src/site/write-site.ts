@@ -16,6 +16,7 @@ export function copyAssets(assets: readonly Asset[], out: string): void {
     mkdirSync(dirname(to), { recursive: true });
     if ("from" in asset) copyFileSync(asset.from, to);
     else if ("text" in asset) writeFileSync(to, asset.text);
+    else if ("bytes" in asset) writeFileSync(to, asset.bytes);
   }
 }
 

@@ -3,10 +3,11 @@ import { resolve } from "node:path";
 import { readContent } from "../content-files.ts";
 import { guideProblems } from "../guide-examples.ts";
 import { makeSite } from "../make-site.tsx";
+import { readPhotos } from "../photos/read-photos.ts";
 import { tellProblems } from "../print-json.ts";
 import { type Part, parts, shelves } from "../site.ts";
 import { checkOut, swapIn } from "../swap.ts";
-import { workContent } from "../work-content.ts";
+import { recipesIn, workContent } from "../work-content.ts";
 import { writeSite } from "../write-site.ts";
 import { WrongCall } from "../wrong-call.ts";
 import { expectNone, parseOptions } from "./options.ts";
@@ -21,13 +22,14 @@ export async function build(words: readonly string[]): Promise<number> {
 
   const { content, problems } = readContent(folder);
   const worked = workContent(content);
-  const all = [...problems, ...worked.problems, ...guideProblems(content.guide, worked)];
+  const { photos, problems: photoProblems } = await readPhotos(folder, recipesIn(content, worked));
+  const all = [...problems, ...worked.problems, ...photoProblems, ...guideProblems(content.guide, worked)];
   if (all.length > 0) {
     tellProblems(all);
     process.stderr.write(`Nothing was built; ${out} is as it was.\n`);
     return 1;
   }
-  await swapIn(out, (next) => writeSite(makeSite(worked, content.guide, only), folder, next));
+  await swapIn(out, (next) => writeSite(makeSite(worked, content.guide, only, photos), folder, next));
   process.stdout.write(`${resolve(out, "index.html")}\n`);
   return 0;
 }
