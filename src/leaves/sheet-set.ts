@@ -35,6 +35,8 @@ export type PaperSheet = {
   readonly title: string;
   /** Which tab of the binder it stands behind: "Build", "Cut", "Price" … */
   readonly tab: string;
+  /** It may begin on the page that the sheet before it ends on; else it starts one of its own. */
+  readonly sharesPage?: boolean;
   readonly blocks: readonly SheetBlock[];
 };
 

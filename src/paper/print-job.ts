@@ -49,8 +49,8 @@ type SetStep = {
   readonly tape?: SetFigure;
 };
 
-/** How far a drawing may be enlarged to fill its place: its type would shout. */
-const mostEnlarged = { normal: 1.25, large: 1.6 } as const;
+/** How far a drawing may be enlarged to fill its place: in normal type only as far as the text is wide. */
+const mostEnlarged = { normal: 1.06, large: 1.4 } as const;
 /** Beside a step's words, and between figures in a row, mm. */
 const stepPicture = 80;
 const gutter = 5;
@@ -107,8 +107,8 @@ class Setter {
     this.#pathOf = pathOf;
   }
 
-  sheet({ id, title, tab, blocks }: PaperSheet) {
-    return { id, title, tab, blocks: levelled(blocks.flatMap((block) => this.#block(block))) };
+  sheet({ id, title, tab, sharesPage = false, blocks }: PaperSheet) {
+    return { id, title, tab, sharesPage, blocks: levelled(blocks.flatMap((block) => this.#block(block))) };
   }
 
   #block(block: SheetBlock): SetBlock[] {

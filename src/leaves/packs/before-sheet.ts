@@ -85,7 +85,9 @@ function effectTable({ item, effects, edition, shop }: BeforeSource): Table {
       effect.overall
         ? threeSizes([effect.overall.width, effect.overall.depth, effect.overall.height], shop.division)
         : "the same size",
-      effect.stops ? "it can't be built from them as it is drawn: plane or choose others" : changesIn(effect, edition),
+      effect.stops
+        ? "it can't be built from them as it is drawn: plane them to size, or take others"
+        : changesIn(effect, edition),
     ]),
   };
 }

@@ -1,7 +1,7 @@
 // A recipe worked out again with boards a little thicker and thinner -> which sizes follow, so that a builder with other boards knows.
 import type { Item } from "../../item/item.ts";
 import { workOut } from "../../item/work-out.ts";
-import type { Recipe } from "../../recipe/recipe.ts";
+import type { Recipe, Sum } from "../../recipe/recipe.ts";
 import type { Division } from "../../units/division.ts";
 import { type Exact, exact, inches, type Length } from "../../units/length.ts";
 import type { Board, Yard } from "../../yard/yard.ts";
@@ -39,11 +39,46 @@ export function boardEffects(recipe: Recipe, yard: Yard, item: Item, division: D
       const boards = yard.boards.map((board) =>
         board.name === name ? offBy(board, thicker ? off : off.neg()) : board,
       );
-      const worked = workOut(recipe, { ...yard, boards }, item.variant.slug, division);
-      return { board: name, thicker, by: off, ...effectOf(item, worked.item) };
+      const by = thicker ? off : off.neg();
+      const work = (of: Recipe) => workOut(of, { ...yard, boards }, item.variant.slug, division);
+      return { board: name, thicker, by: off, ...effectOf(item, workLoosely(recipe, work, layersOf(item), by)) };
     }),
   );
 }
+
+const sides = ["width", "depth", "height"] as const;
+
+/** How many boards lie on each other in a piece: 1, or its plies. */
+const layersOf = ({ pieces }: Item): readonly number[] => [
+  ...new Set(pieces.map(({ blanks }) => blanks?.reduce((sum, { count }) => sum + count, 0) ?? 1)),
+];
+
+/** Where a stated side of the whole is as thick as the boards themselves, it follows them. */
+function workLoosely(
+  recipe: Recipe,
+  work: (recipe: Recipe) => ReturnType<typeof workOut>,
+  layers: readonly number[],
+  by: Exact,
+): Item | undefined {
+  const worked = work(recipe);
+  if (worked.item || !worked.problems.every(({ code }) => code === "overall-false")) return worked.item;
+  for (const side of sides) {
+    const stated = recipe.overall[side];
+    if (stated.kind === "fit") continue;
+    for (const count of layers) {
+      const { item } = work({ ...recipe, overall: { ...recipe.overall, [side]: moreThan(stated, by.mul(count)) } });
+      if (item) return item;
+    }
+  }
+  return undefined;
+}
+
+const moreThan = (sum: Sum, by: Exact): Sum => ({
+  kind: "plus",
+  at: sum.at,
+  left: sum,
+  right: { kind: "length", at: sum.at, value: by, bare: true },
+});
 
 const offBy = (board: Board, by: Exact): Board => ({ ...board, thickness: board.thickness.add(by) });
 
@@ -56,8 +91,6 @@ function effectOf(before: Item, after: Item | undefined): Omit<BoardEffect, "boa
       now && differs(piece[what], now[what]) ? [{ mark: piece.mark, what, from: piece[what], to: now[what] }] : [],
     );
   });
-  const changed = (["width", "depth", "height"] as const).some((size) =>
-    differs(before.overall[size], after.overall[size]),
-  );
+  const changed = sides.some((size) => differs(before.overall[size], after.overall[size]));
   return { ...(changed ? { overall: after.overall } : {}), pieces, stops: false };
 }

@@ -11,6 +11,9 @@ import type { PackForm } from "./pack-item.ts";
 import type { PackShop } from "./pack-shop.ts";
 import { latestLine, termsSheet } from "./terms-sheet.ts";
 
+/** Short ones follow on, to spare paper. */
+const sharing: ReadonlySet<string> = new Set(["variants", "piece-drawings", "curves", "full-size", "place", "terms"]);
+
 /** `forms` are all of the recipe, cleaned alike; `effects` are those of the form's boards, under their generic names. */
 export function packSheetSet(
   form: PackForm,
@@ -22,19 +25,23 @@ export function packSheetSet(
   const edition = binderEdition(shop.division);
   const plain = plainSheetSetOf(form, shop, forms);
   const [cover, ...others] = plain.sheets;
+  const drawn = others.filter(({ id }) => id === "piece-drawings");
   const sheets = others.flatMap((sheet): readonly PaperSheet[] => {
     if (sheet.id === "yard") return buySheet(form, shop, edition);
-    return sheet.id === "piece-drawings" ? [sheet, ...curvesSheet(item, edition)] : [sheet];
+    if (sheet.id === "piece-drawings") return [];
+    return sheet.id === "pieces" ? [sheet, ...drawn, ...curvesSheet(item, edition)] : [sheet];
   });
+  const all = [
+    withNeeds(cover, form),
+    ...beforeSheet({ item, shop, edition, effects }),
+    ...sheets,
+    ...termsSheet(item, shop),
+  ];
+  const [first = cover, ...rest] = all.map((sheet) => (sharing.has(sheet.id) ? { ...sheet, sharesPage: true } : sheet));
   return {
     ...plain,
     foot: latestLine(item, shop),
-    sheets: [
-      withNeeds(cover, form),
-      ...beforeSheet({ item, shop, edition, effects }),
-      ...sheets,
-      ...termsSheet(item, shop),
-    ],
+    sheets: [first, ...rest],
   };
 }
 
