@@ -5,6 +5,7 @@ import { inReadingOrder, type Problem, problem } from "../problems/problem.ts";
 import { checkShape, entryAt } from "../problems/tree-shape.ts";
 import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
+import { readBenchHours } from "./bench-hours.ts";
 import { readLimits } from "./listing-limits.ts";
 import { readPapers, usualPapers } from "./papers.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
@@ -39,6 +40,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const wage = parsePrice(f.wage, problems);
   const address = f.address && readWebAddress(f.address, problems);
   const papers = f.papers ? readPapers(f.papers, problems) : usualPapers;
+  const benchHours = f["bench-hours"] && readBenchHours(f["bench-hours"], problems);
   const saws = f.saws && readSaws(f.saws, problems);
   const listing = f.listing && readLimits(f.listing, problems);
   const minutes = f.minutes && readMinutes(f.minutes, f.timed, problems);
@@ -56,6 +58,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
       division,
       kerf,
       papers,
+      ...(benchHours ? { benchHours } : {}),
       ordering: f.ordering.text,
       careNote: f["care-note"].text,
       ...Object.fromEntries(told.flatMap((key) => (f[key] ? [[key, f[key].text]] : []))),

@@ -77,6 +77,7 @@ export const shopSchema = z.strictObject({
     .meta(shown)
     .optional(),
   division: text("what lengths are printed to: 1/8, 1/16, 1/32 or mm"),
+  "bench-hours": text("when you are at the bench, like 8:00 to 18:00").optional(),
   papers: text("the papers of the binder's PDFs: letter, a4, letter large, a4 large").optional(),
   kerf: text("the width of the saw's cut, like 1/8"),
   saws: z

@@ -148,6 +148,9 @@ export type Yard = {
   readonly glues: readonly { readonly name: string; readonly words: string; readonly at: Place }[];
 };
 
+/** When somebody is at the bench, minutes after midnight. */
+export type BenchHours = { readonly from: number; readonly to: number };
+
 export type Shop = {
   readonly name: string;
   readonly tagline: string;
@@ -171,6 +174,8 @@ export type Shop = {
   readonly returns?: string;
   /** Where the store is published, with a slash at its end. Public. */
   readonly address?: string;
+  /** Private: when coats are put on. */
+  readonly benchHours?: BenchHours;
   /** Private. */
   readonly wage: Exact;
   readonly notes: string;

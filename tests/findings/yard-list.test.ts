@@ -108,7 +108,11 @@ describe("what lies in the shop and what the seller has", () => {
   it("one board there is too few for three of 35: too-few-boards, at the board's place in the yard", () => {
     const short = from([{ ...whole, most: 1 }]);
     expect(findShortages(three(short), shop.kerf).map(({ code, at, says }) => [code, at, says])).toEqual([
-      ["too-few-boards", short.at, 'The boards of "fence board" are too few for the hose-and-pot corral: there are 1 of 72 in.'],
+      [
+        "too-few-boards",
+        short.at,
+        'The boards of "fence board" are too few for the hose-and-pot corral: there are 1 of 72 in.',
+      ],
     ]);
     expect(findShortages(three(from([{ ...whole, most: 2 }])), shop.kerf)).toEqual([]);
     expect(findShortages(three(from([whole])), shop.kerf)).toEqual([]);

@@ -7,6 +7,7 @@ import { finishSheet } from "../../src/leaves/finish-sheet.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { usualBenchHours } from "../../src/yard/bench-hours.ts";
 import { demoYard } from "../cases/demo-yard.ts";
 import { shop } from "./worked-goods.ts";
 
@@ -47,7 +48,7 @@ const leaves = (one: Item) => {
   const goods = storeItem([one], division);
   const [variant] = goods.variants;
   return {
-    schedule: finishSheet([one], binderEdition(division)).schemes[0],
+    schedule: finishSheet([one], binderEdition(division), usualBenchHours).schemes[0],
     page: productPageLeaf(goods, storeShop(shop)).finishes[0],
     card: careCardLeaf(goods, variant, storeShop(shop)),
   };

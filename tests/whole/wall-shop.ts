@@ -42,6 +42,7 @@ const share = "a share in %: a number of the trade";
 export const shopUnmarked: Readonly<Record<string, string>> = {
   "shop.saws.shortest-crosscut": "a length of the trade",
   "shop.saws.shortest-rip": "a length of the trade",
+  "shop.bench-hours": "two times of the clock",
   "shop.saws.keep": "two lengths of the trade",
   "shop.saws.nudge": "a length of the trade",
   "shop.selling.batch": "a choice of four",

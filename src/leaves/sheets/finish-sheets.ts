@@ -1,4 +1,5 @@
 // The finishes of a form -> the finish schedule: cautions first, then what goes on what and how long it dries.
+import { usualBenchHours } from "../../yard/bench-hours.ts";
 import { finishSheet } from "../finish-sheet.ts";
 import type { PaperSheet } from "../sheet-set.ts";
 import { cautionsOf, heading, sheetOf, tableOf, together, words } from "./blocks.ts";
@@ -7,8 +8,8 @@ import type { SheetSource } from "./sheet-source.ts";
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** How the shop puts it on is its own; a stranger follows the tin. */
-export function finishSheets({ variants, edition, readers }: SheetSource): readonly PaperSheet[] {
-  const { cautions, schemes } = finishSheet(variants, edition);
+export function finishSheets({ variants, edition, readers, shop }: SheetSource): readonly PaperSheet[] {
+  const { cautions, schemes } = finishSheet(variants, edition, shop.benchHours ?? usualBenchHours);
   return sheetOf("finish", "Sanding and finish", "Finish", [
     ...cautionsOf(cautions),
     ...schemes.flatMap((scheme) =>
@@ -18,7 +19,9 @@ export function finishSheets({ variants, edition, readers }: SheetSource): reado
           ? [{ kind: "notice", title: scheme.unfinished.title, says: scheme.unfinished.says } as const]
           : []),
         ...cautionsOf(scheme.cautions),
+        ...tableOf(scheme.first, true),
         ...tableOf(scheme.table),
+        ...tableOf(scheme.times, true),
         ...words(scheme.bare),
         ...(readers === "shop" ? scheme.methods.flatMap((method) => words(method)) : []),
       ]),

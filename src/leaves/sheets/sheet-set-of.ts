@@ -7,6 +7,7 @@ import { coverSheet } from "./cover-sheet.ts";
 import { cutSheet } from "./cut-sheet.ts";
 import { finishSheets } from "./finish-sheets.ts";
 import { fullSizeSheet } from "./full-size-sheet.ts";
+import { jigsSheet } from "./jigs-sheet.ts";
 import { cordsSheet, panelSheets } from "./panel-sheets.ts";
 import { pieceDrawings } from "./piece-drawings.ts";
 import { kitSheet, piecesSheet } from "./pieces-sheet.ts";
@@ -15,6 +16,7 @@ import { priceSheets } from "./price-sheets.ts";
 import { recordSheet } from "./record-sheet.ts";
 import { type SheetSource, sheetSource } from "./sheet-source.ts";
 import { stepSheets } from "./step-sheets.ts";
+import { stickersSheet } from "./stickers-sheet.ts";
 import { variantsSheet } from "./variants-sheet.ts";
 import { yardListSheet } from "./yard-list-sheet.ts";
 
@@ -25,6 +27,7 @@ const kinds: readonly ((source: SheetSource) => readonly PaperSheet[])[] = [
   yardListSheet,
   piecesSheet,
   cutSheet,
+  jigsSheet,
   pieceDrawings,
   panelSheets,
   cordsSheet,
@@ -36,6 +39,7 @@ const kinds: readonly ((source: SheetSource) => readonly PaperSheet[])[] = [
   beforeSaleSheet,
   priceSheets,
   recordSheet,
+  stickersSheet,
 ];
 
 /** The binder's sheets of one form. `pricings` are those of all variants; without them nothing is told of hours and prices. */

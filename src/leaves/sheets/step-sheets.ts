@@ -1,5 +1,6 @@
 // A form's sections -> its step sheets: how numbers are read, then every step with all that it takes.
 
+import { coatFirst } from "../../findings/coat-first.ts";
 import { allStepFaults, mostVerbs, mostWords, type StepFault } from "../../findings/step-words.ts";
 import { looseGaps, panelsSheet } from "../panels-sheet.ts";
 import { readingNotes } from "../reading-notes.ts";
@@ -8,7 +9,8 @@ import { type StepSection, stepsSheet } from "../steps-sheet.ts";
 import { factsOf, heading, markups, sheetOf, together, words } from "./blocks.ts";
 import type { SheetSource } from "./sheet-source.ts";
 
-export function stepSheets({ item, shop, edition, readers }: SheetSource): readonly PaperSheet[] {
+export function stepSheets(source: SheetSource): readonly PaperSheet[] {
+  const { item, shop, edition, readers } = source;
   const gaps = looseGaps(item, edition.gap);
   const sections = stepsSheet(item, edition);
   const panelFacts = panelsSheet(item, shop.division, edition).map(({ facts }) => facts);
@@ -16,12 +18,30 @@ export function stepSheets({ item, shop, edition, readers }: SheetSource): reado
   return sheetOf("steps", "Steps", "Steps", [
     ...factsOf(gaps),
     ...reading.flatMap((text) => words(text, true)),
+    ...coatWords(source),
     ...(readers === "shop" ? allStepFaults(item).flatMap((fault) => words(faultWords(fault), true)) : []),
     ...sections.flatMap((section) => [
       ...sectionBlocks(section),
       ...(readers === "shop" ? markups(section.notes) : []),
     ]),
   ]);
+}
+
+/** Before step 1 the schedule of the finish is looked at, where something is coated loose. */
+function coatWords({ variants }: SheetSource): SheetBlock[] {
+  const first = variants.flatMap((item) => {
+    const marks = coatFirst(item).map(({ piece }) => piece.mark);
+    return marks.length === 0 ? [] : [`${item.variant.name}: ${marks.join(", ")}`];
+  });
+  return first.length === 0
+    ? []
+    : [
+        {
+          kind: "notice",
+          title: "Coat these before step 1",
+          says: `${first.join("; ")}. Which faces of their joints to mask stands on the sheet “Sanding and finish”.`,
+        },
+      ];
 }
 
 /** A note to whoever writes the recipe. */
