@@ -56,6 +56,7 @@ export const frontMatterSchema = z.strictObject({
   /** What is asked is shown to the buyer; how it was found is not here. */
   price: z.union([text, lines]).meta({ shelf: "store" }).optional(),
   claims: lines.optional(),
+  fixed: text.optional(),
   /**
    * A line for each batch that was made: the day, how many, in which variant (all, where it isn't said), and minutes with their
    * setting up, by kind of work, or `all` together:

@@ -22,6 +22,7 @@ import { provenBy, readEvidence } from "./evidence.ts";
 import { readOverall, readPanelSize } from "./extents.ts";
 import { figureInstead } from "./figure-instead.ts";
 import { readScheme } from "./finish.ts";
+import { checkFixed, readFixed } from "./fixed.ts";
 import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
 import { checkFormat, checkTitle, readClasses, readListed, readYes } from "./head.ts";
@@ -73,6 +74,7 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
     ...checkUnprovable([...into.told, ...publicNames(recipe)], provenBy(recipe.classes, recipe.evidence)),
     ...checkNamesGiven(recipe),
     ...checkWhatLinesAre(recipe),
+    ...checkFixed(recipe),
     ...checkSizesUsed(into.sizes, recipe),
     ...checkSizeCircles(recipe),
     ...checkReferences(into.references, recipe),
@@ -155,6 +157,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     availability: readAvailability(tree, offers.choices, into),
     photoWords: readPhotoWords(tree, into),
     claims: conditional("claims", (key, value) => optional(readClaim(key, value, into))),
+    fixed: readFixed(textUnder(tree, "fixed")),
     evidence: readEvidence(tree, into),
     loads: under("loads").flatMap(({ key, value }) => readLoad(key, value, into) ?? []),
     ...(soldAs ? { soldAs } : {}),

@@ -397,6 +397,8 @@ export type Claim = {
   readonly text: string;
   readonly what: Sum;
   readonly value: Sum | { readonly kind: "pounds"; readonly at: Place; readonly value: Exact };
+  /** It may come to more, or to less. */
+  readonly bound?: "at least" | "at most";
   readonly only?: Only;
 };
 
@@ -562,6 +564,8 @@ export type Recipe = {
   readonly prices: readonly AskedPrice[];
   readonly madeFor: readonly User[];
   readonly claims: readonly Claim[];
+  /** Names of sizes, pieces and lines whose sizes are never nudged to save wood. */
+  readonly fixed: readonly Written[];
   readonly record: readonly BatchRecord[];
   readonly comparables: readonly Comparable[];
   /** What lets it be sold to those it is for; private. */

@@ -9,6 +9,7 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["watch", async () => (await import("./handles/watch.ts")).watch],
   ["problems", async () => (await import("./handles/problems.ts")).problems],
   ["work", async () => (await import("./handles/work.ts")).work],
+  ["nudges", async () => (await import("./handles/nudges.ts")).nudges],
   ["new", async () => (await import("./handles/new.ts")).newRecipe],
   ["migrate", async () => (await import("./handles/migrate.ts")).migrate],
   ["cut", async () => (await import("./handles/cut.ts")).cut],
@@ -24,6 +25,8 @@ shopleaf problems FILE|DIR… [--content DIR]
 shopleaf work     RECIPE [--variant SLUG] [--content DIR]
                                        the worked-out item as JSON
 shopleaf cut      PROBLEM.json           a cutting plan with its proof
+shopleaf nudges   RECIPE [--content DIR]
+                                       sizes that, changed a little, save boards or money
 shopleaf lines    MODEL.json --view front|top|right|iso|general
                                        the visible lines of a model, in its own units
 shopleaf new      NAME [--kind KIND] [--content DIR]

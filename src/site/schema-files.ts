@@ -48,6 +48,7 @@ export const recipeWords: Readonly<Record<string, string>> = {
   choices: "What the buyer may choose; the first of each is the standard one. Their names are public.",
   loads: "What is put on it: pots: 6 of 8 lb, on boards. Their names are public.",
   claims: "Figures that must come out as stated.",
+  fixed: "Sizes, pieces and lines whose sizes are never nudged to save wood: width, pitch. Private.",
   evidence: "Tests and reasons: what of class C needs before it has a page in the store.",
 };
 

@@ -18,6 +18,7 @@ import { spotForms, stopForm } from "../../src/recipe/cut-spots.ts";
 import { cutsForm } from "../../src/recipe/cuts.ts";
 import { assemblySizeForm, overallForm, panelSizeForm } from "../../src/recipe/extents.ts";
 import { coatForm } from "../../src/recipe/finish.ts";
+import { fixedForm } from "../../src/recipe/fixed.ts";
 import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { joinForm, joinWayForms } from "../../src/recipe/joins.ts";
 import { textForms } from "../../src/recipe/lettering.ts";
@@ -156,6 +157,7 @@ describe("the guide as a whole", () => {
       stopForm,
       coatForm,
       claimForm,
+      fixedForm,
       makesForm,
       boldForm,
       figureForm,

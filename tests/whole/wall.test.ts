@@ -150,6 +150,7 @@ const unmarked: Readonly<Record<string, string>> = {
   "recipe.joins.*": "made of the names above",
   "recipe.cuts.*": "made of the names above",
   "recipe.claims.*": "made of the names above",
+  "recipe.fixed": "made of the names above",
 };
 
 /** Words in the body, all of it private but the intro. */

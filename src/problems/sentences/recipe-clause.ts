@@ -169,6 +169,13 @@ export const clauseSentences = {
     expected: `"${f.form}"`,
     mend: `Write it like "${f.example}".`,
   }),
+  "fixed-unknown": (f: { found: string; nearest: string | undefined }) => ({
+    says: `"${f.found}" is no size, piece or line that could be kept as it is.`,
+    found: f.found,
+    expected: "width, depth, height, or names of sizes, pieces and lines, with commas between",
+    ...(f.nearest === undefined ? {} : { nearest: f.nearest }),
+    mend: "Write the name as it stands in the recipe, or take it out.",
+  }),
   "claim-of-what": (f: { found: string }) => ({
     says: `"${f.found}" is nothing that can be claimed.`,
     found: f.found,
