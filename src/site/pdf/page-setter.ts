@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { NodeCompiler, type NodeError } from "@myriaddreamin/typst-ts-node-compiler";
 import type { PrintJob } from "../../paper/print-job.ts";
+import { Letters } from "./lacking-letters.ts";
 import { leaveSize } from "./leave-size.ts";
 
 const fromRoot = (path: string): string => fileURLToPath(new URL(`../../../${path}`, import.meta.url));
@@ -27,9 +28,13 @@ export class PageSetter {
     fontArgs: [{ fontBlobs: fontFiles.map((file) => readFileSync(file)) }],
   });
   readonly #template = readFileSync(templateFile, "utf8");
+  readonly #letters = new Letters(fontFiles[0] ?? "");
 
   /** Errors: whatever the typesetter finds or doubts in the job is a fault of ours. */
-  async set({ data, pictures, isFullSize }: PrintJob): Promise<Uint8Array> {
+  async set(job: PrintJob): Promise<Uint8Array> {
+    const { data, pictures, isFullSize } = job;
+    const lacking = this.#letters.lackingIn(job);
+    if (lacking.length > 0) throw new Error(`the font of all paper has no ${lacking.join(" ")}`);
     this.#compiler.resetShadow();
     this.#compiler.mapShadow(join(workspace, "set.json"), Buffer.from(data));
     for (const [path, svg] of pictures) this.#compiler.mapShadow(join(workspace, path), Buffer.from(svg));
