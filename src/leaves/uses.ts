@@ -21,7 +21,8 @@ const made: Record<HazardClass, Words> = {
   X: () => "to be out in the rain",
 };
 
-const noClimbing = "to sit, step or climb on";
+/** What whatever carries no people is misused for first. */
+export const noClimbing = "to sit, step or climb on";
 
 const not: Partial<Record<HazardClass, Words>> = {
   D: ({ classes }) => (classes.includes("L") ? undefined : "to carry a load"),

@@ -11,7 +11,7 @@ import { barredText } from "../sale-sheet.ts";
 import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
 import { unfinishedNotice } from "../unfinished.ts";
 import { carriedBy, useFacts } from "../use-facts.ts";
-import { classNames, madeFor, notMadeFor } from "../uses.ts";
+import { classNames, madeFor, noClimbing, notMadeFor } from "../uses.ts";
 import { factsOf, figure, heading, listOf, markups, sheetOf, tableOf, together } from "./blocks.ts";
 import { clampWords } from "./clamps.ts";
 import { floorWords } from "./floor-space.ts";
@@ -68,7 +68,8 @@ function sizeFacts({ item, variants, shop, edition }: SheetSource): Fact[] {
 function useWords({ item, edition }: SheetSource): Fact[] {
   const use = useOf(item);
   const made = madeFor(use, edition.weight);
-  const not = notMadeFor(use);
+  const said = notMadeFor(use);
+  const not = said.length === 0 && !use.carriesPeople ? [noClimbing] : said;
   return [
     { name: "To build it", value: skillWords(item) },
     ...(made.length === 0 ? [] : [{ name: "Made", value: `${made.join(", ")}.` }]),
