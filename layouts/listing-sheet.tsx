@@ -24,6 +24,27 @@ export const ListingSheetPage = ({ leaf, root }: { leaf: ListingSheet; root: str
       {leaf.barred ? <p class="barred">{leaf.barred}</p> : null}
       {leaf.copy ? <Words of={leaf.copy} /> : null}
     </section>
+    {leaf.images.length === 0 ? null : (
+      <section class="sheet" aria-labelledby="images">
+        <h2 id="images">Pictures to upload</h2>
+        <p>Photographs of the same sizes lie in the same folder, where there are any. They hold nothing but pixels.</p>
+        <dl class="facts">
+          {leaf.images.map(({ size, files }) => (
+            <div>
+              <dt>{size}</dt>
+              <dd>
+                {files.map(({ path, text }, i) => (
+                  <>
+                    {i === 0 ? null : ", "}
+                    <a href={`${root}${path}`}>{text}</a>
+                  </>
+                ))}
+              </dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+    )}
     {leaf.copy ? <Pictures of={leaf.copy} /> : null}
     {leaf.sale ? (
       <section class="sheet" aria-labelledby="sale">

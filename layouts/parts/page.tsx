@@ -65,7 +65,7 @@ const WebHead = ({ of, root, title, description, name }: WebHeadProps): VNode =>
     {of.picture ? (
       <>
         <meta property="og:image" content={of.picture.url} />
-        <meta property="og:image:type" content="image/png" />
+        <meta property="og:image:type" content={of.picture.type} />
         <meta property="og:image:width" content={of.picture.width} />
         <meta property="og:image:height" content={of.picture.height} />
         <meta property="og:image:alt" content={of.picture.alt} />

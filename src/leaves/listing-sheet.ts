@@ -4,7 +4,8 @@ import { usualLimits } from "../yard/listing-limits.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { Link } from "./leaf.ts";
 import { type ListingCopy, listingCopy } from "./listing-copy.ts";
-import { buildSheetPath, indexPath } from "./paths.ts";
+import { imageKinds, imageName } from "./listing-images.ts";
+import { buildSheetPath, indexPath, listingImagePath } from "./paths.ts";
 import { barredText, type SaleSheet, saleSheet } from "./sale-sheet.ts";
 import { type StoreItem, storeShop } from "./store-item.ts";
 
@@ -19,6 +20,8 @@ export type ListingSheet = {
   readonly barred?: string;
   readonly sale?: SaleSheet;
   readonly copy?: ListingCopy;
+  /** Pictures to upload, by size. */
+  readonly images: readonly { readonly size: string; readonly files: readonly Link[] }[];
 };
 
 export function listingSheetLeaf(item: Item, goods: StoreItem, shop: Shop): ListingSheet {
@@ -32,8 +35,18 @@ export function listingSheetLeaf(item: Item, goods: StoreItem, shop: Shop): List
     home: { path: indexPath, text: "Binder" },
     sheet: { path: buildSheetPath(item.slug), text: "Build sheet" },
     ...(sale ? { sale } : {}),
+    images: barred === undefined ? imagesOf(goods, shop) : [],
     ...(barred === undefined
       ? { copy: listingCopy(goods, storeShop(shop), shop.listing ?? usualLimits) }
       : { barred: `${barred} There is nothing to paste until there is.` }),
   };
 }
+
+const imagesOf = (goods: StoreItem, { images = [] }: Shop): ListingSheet["images"] =>
+  images.map((size) => ({
+    size: `${size.width} × ${size.height} pixels`,
+    files: imageKinds.map((kind) => ({
+      path: listingImagePath(goods.slug, `${imageName({ kind, size })}.png`),
+      text: imageName({ kind, size }),
+    })),
+  }));

@@ -1,5 +1,6 @@
 // A page of the store and the shop's address -> what others on the web are told of it. Without an address, nothing.
 import { feedPath, picturePath } from "./paths.ts";
+import { photosOf } from "./photos.ts";
 import type { StoreItem, StoreShop } from "./store-item.ts";
 
 /** The one size of preview pictures, in pixels: the usual 1.91 to 1. Common practice, no source. */
@@ -11,7 +12,13 @@ export type OnTheWeb = {
   readonly canonical: string;
   /** Where the feed stands, from the shelf's root; absent where nothing in the store has a day. */
   readonly feed?: string;
-  readonly picture?: { readonly url: string; readonly width: string; readonly height: string; readonly alt: string };
+  readonly picture?: {
+    readonly url: string;
+    readonly type: "image/png" | "image/jpeg";
+    readonly width: string;
+    readonly height: string;
+    readonly alt: string;
+  };
 };
 
 type Page = {
@@ -27,15 +34,22 @@ export function onTheWeb({ address }: StoreShop, { path, kind, item, hasFeed }: 
     kind,
     canonical: `${address}${path === "index.html" ? "" : path}`,
     ...(hasFeed ? { feed: feedPath } : {}),
-    ...(item
-      ? {
-          picture: {
-            url: `${address}${picturePath(item.slug)}`,
-            width: String(previewSize.width),
-            height: String(previewSize.height),
-            alt: item.variants[0].view.title,
-          },
-        }
-      : {}),
+    ...(item ? { picture: pictureFor(item, address) } : {}),
+  };
+}
+
+/** The first photograph; else the drawing, made in the size that previews have. */
+function pictureFor(item: StoreItem, address: string): NonNullable<OnTheWeb["picture"]> {
+  const [photo] = photosOf(item);
+  if (photo) {
+    const { path, width, height, alt } = photo.image;
+    return { url: `${address}${path}`, type: "image/jpeg", width, height, alt };
+  }
+  return {
+    url: `${address}${picturePath(item.slug)}`,
+    type: "image/png",
+    width: String(previewSize.width),
+    height: String(previewSize.height),
+    alt: item.variants[0].view.title,
   };
 }

@@ -14,6 +14,7 @@ export const printedPath = (slug: string, form: string, { size, type }: Paper): 
 export const productPagePath = (slug: string): string => `goods/${slug}.html`;
 export const careCardPath = (slug: string, variant: string): string => `care/${slug}/${variant}.html`;
 export const listingPath = (slug: string): string => `listings/${slug}.html`;
+export const listingImagePath = (slug: string, name: string): string => `listings/${slug}/${name}`;
 export const picturePath = (slug: string): string => `pictures/${slug}.png`;
 /** From the line's name; one without a Latin letter still has a page. */
 export const linePagePath = (line: string): string => `lines/${slug(line) || "goods"}.html`;

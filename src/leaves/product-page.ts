@@ -7,6 +7,7 @@ import { availabilityOfAll, availabilityWords } from "./availability-words.ts";
 import { type Edition, storeEdition } from "./edition.ts";
 import { fitFacts } from "./fit.ts";
 import { formsForStore } from "./forms-table.ts";
+import { includedOf } from "./included.ts";
 import type { CautionText, Fact, Image, Link, Markup, Notice, Photo, Picture, Table } from "./leaf.ts";
 import { type OnTheWeb, onTheWeb } from "./on-the-web.ts";
 import { type OrderByMessage, orderByMessage, orderLetter } from "./order-by-message.ts";
@@ -194,16 +195,6 @@ const offerLine = (item: StoreItem, offer: StoreOffer, shop: StoreShop, { weight
     letterText: `${item.title}, ${offer.name}`,
   };
 };
-
-/** What the buyer holds in the end. */
-function includedOf(item: StoreItem): string[] {
-  const whole = item.soldAs ? `a ${item.soldAs.words} of them` : "one";
-  return [
-    `${item.title}: ${whole}, put together and finished as you choose`,
-    ...item.fittings.map(({ words, count }) => (count === 1 ? words : `${count} × ${words}`)),
-    "a care card with its lot and its date",
-  ];
-}
 
 /** How it gets to the buyer and back, as the shop says it. */
 const termsOf = ({ ordering, pickup, delivery, returns }: StoreShop): Fact[] => [

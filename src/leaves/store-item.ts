@@ -4,7 +4,7 @@ import { drawCoatedView } from "../drawing/coated-view.ts";
 import type { Drawing } from "../drawing/drawing.ts";
 import { drawFrontView } from "../drawing/front-view.ts";
 import { drawMeasuredView } from "../drawing/measured-view.ts";
-import { phoneSheet } from "../drawing/sheet.ts";
+import { phoneSheet, storeSheet } from "../drawing/sheet.ts";
 import { drawSpareView } from "../drawing/spare-view.ts";
 import { parcelOf } from "../findings/billed-weight.ts";
 import { type GapMovement, gapMovements } from "../findings/gap-movement.ts";
@@ -125,6 +125,8 @@ export type StoreItem = {
   /** Its sizes drawn, for wide screens and for a phone. */
   readonly measured: Drawing;
   readonly measuredNarrow: Drawing;
+  /** For pictures twice as wide as high: its type stays readable there. */
+  readonly measuredLow: Drawing;
   /** In every finish, the standard one first; where there are other choices, those with their standard values. */
   readonly variants: readonly [StoreVariant, ...StoreVariant[]];
   /** Every form, where there are other choices than finishes. */
@@ -195,6 +197,7 @@ export function storeItem(
     ...(selling ? { packed: parcelOf(item, selling).sizes } : {}),
     measured: drawMeasuredView(item, division),
     measuredNarrow: drawMeasuredView(item, division, phoneSheet),
+    measuredLow: drawMeasuredView(item, division, { ...storeSheet, height: storeSheet.width / 2 }),
     variants: [first, ...others],
     forms:
       forms.length < 2

@@ -31,7 +31,7 @@ function readFont(file: string): LetterFont {
 }
 
 /** Errors: a cubic curve, which no TrueType font has, is our bug. */
-function contoursAt(commands: fontkit.Glyph["path"]["commands"], right: number): Contour[] {
+export function contoursAt(commands: fontkit.Glyph["path"]["commands"], right: number): Contour[] {
   const contours: { from: readonly [number, number]; strokes: Stroke[] }[] = [];
   const point = (args: readonly number[], i: number): readonly [number, number] => [
     (args[i] ?? 0) + right,

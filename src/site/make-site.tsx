@@ -24,7 +24,7 @@ import { schemaFiles } from "./schema-files.ts";
 import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import { shopPages } from "./shop-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
-import { drawingFiles, photoFiles, storeFiles, withPhotos } from "./store-files.ts";
+import { drawingFiles, listingFiles, photoFiles, storeFiles, withPhotos } from "./store-files.ts";
 import type { WorkedContent } from "./work-content.ts";
 
 /** Recipes without a worked-out variant are passed over; without a shop there is no page. */
@@ -57,6 +57,7 @@ export function makeSite(
       const part = binderPartOf(variants, shop, hash);
       pages.push(...part.pages);
       files.push(...part.printed);
+      if (isForSale(variants[0])) files.push(...listingFiles(storeItemOf(variants, shop, hash), shop, photos));
     }
     pages.push(
       ...batchPages(

@@ -1,11 +1,17 @@
 // Store items and shop -> files of the store beside its pages: feed, site map and preview pictures. None without an address.
+import type { Drawing } from "../drawing/drawing.ts";
+import { outlined } from "../drawing/outlined.ts";
 import { formatSvg } from "../drawing/svg.ts";
 import { atomFeed, siteMap } from "../leaves/feed.ts";
-import { feedPath, picturePath } from "../leaves/paths.ts";
+import { imageName, imageOf, listingImages } from "../leaves/listing-images.ts";
+import { previewSize } from "../leaves/on-the-web.ts";
+import { feedPath, listingImagePath, picturePath } from "../leaves/paths.ts";
 import { drawnFiles } from "../leaves/store-images.ts";
-import type { StoreItem, StoreShop } from "../leaves/store-item.ts";
+import { type StoreItem, type StoreShop, storeShop } from "../leaves/store-item.ts";
+import type { Shop } from "../yard/yard.ts";
 import type { Photos } from "./photos/read-photos.ts";
 import type { Asset } from "./site.ts";
+import { typeFaces } from "./type-faces.ts";
 
 /** Drawings that the pages show are always there. */
 export const drawingFiles = (items: readonly StoreItem[]): Asset[] =>
@@ -30,10 +36,36 @@ export function storeFiles(items: readonly StoreItem[], shop: StoreShop): Asset[
   ] as const;
   return [
     ...texts.flatMap(([path, text]) => (text === undefined ? [] : [{ path: `store/${path}`, text }])),
-    ...items.map((item) => ({ path: `store/${picturePath(item.slug)}`, drawn: previewSvg(item) })),
+    ...items.map((item) => ({
+      path: `store/${picturePath(item.slug)}`,
+      drawn: () => drawnAs(imageOf(item, shop, "hero", previewSize)),
+      size: previewSize,
+    })),
   ];
 }
 
-/** No letters in it: the same pixels on a machine without fonts. */
-const previewSvg = ({ variants: [{ view }] }: StoreItem): string =>
-  formatSvg({ ...view, marks: view.marks.filter(({ kind }) => kind !== "text" && kind !== "balloon") });
+/** Every letter is drawn as an outline: the same pixels on a machine without fonts. */
+const drawnAs = (drawing: Drawing): string => formatSvg(outlined(drawing, typeFaces()));
+
+/** Pictures to upload where the goods are listed elsewhere: of drawings and of photographs, in every size the shop asks for. */
+export function listingFiles(item: StoreItem, shop: Shop, photos: Photos): Asset[] {
+  const sizes = shop.images ?? [];
+  const drawn = listingImages(item, storeShop(shop), sizes).map(
+    ({ kind, size, drawing }): Asset => ({
+      path: `binder/${listingImagePath(item.slug, `${imageName({ kind, size })}.png`)}`,
+      drawn: () => drawnAs(drawing),
+      size,
+    }),
+  );
+  const own = photos.filter(({ slug }) => slug === item.slug);
+  const framed = sizes.flatMap((size) =>
+    own.map(
+      ({ photo, whole }): Asset => ({
+        path: `binder/${listingImagePath(item.slug, `photo-${photo.number}-${size.width}x${size.height}.jpg`)}`,
+        photo: whole,
+        size,
+      }),
+    ),
+  );
+  return [...framed, ...drawn];
+}

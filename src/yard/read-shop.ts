@@ -6,6 +6,7 @@ import { checkShape, entryAt } from "../problems/tree-shape.ts";
 import { readYamlTree, type TreeMap } from "../problems/yaml-tree.ts";
 import type { Division } from "../units/division.ts";
 import { readBenchHours } from "./bench-hours.ts";
+import { readImageSizes } from "./image-sizes.ts";
 import { readLimits } from "./listing-limits.ts";
 import { readPapers, usualPapers } from "./papers.ts";
 import { type Problems, parsePrice, parseYardLength } from "./parse-values.ts";
@@ -43,6 +44,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
   const benchHours = f["bench-hours"] && readBenchHours(f["bench-hours"], problems);
   const saws = f.saws && readSaws(f.saws, problems);
   const listing = f.listing && readLimits(f.listing, problems);
+  const images = f.listing?.images && readImageSizes(f.listing.images, problems);
   const minutes = f.minutes && readMinutes(f.minutes, f.timed, problems);
   if (f.timed && !f.minutes) problems.push(problem("timed-alone", keyAt(tree, "timed"), {}));
   const selling = f.selling && readSelling(f.selling, problems);
@@ -70,6 +72,7 @@ export function readShop(file: string, text: string): { shop?: Shop; problems: P
         : {}),
       ...(saws ? { saws } : {}),
       ...(listing ? { listing } : {}),
+      ...(images ? { images } : {}),
       ...(minutes ? { minutes } : {}),
       ...(selling ? { selling } : {}),
     },

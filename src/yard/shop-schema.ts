@@ -98,6 +98,7 @@ export const shopSchema = z.strictObject({
       "alt-text": text("the most letters of a picture's text, like 140").optional(),
       keywords: text("how many keywords, like 12").optional(),
       keyword: text("the most letters of one keyword, like 24").optional(),
+      images: text("sizes of pictures in pixels, like 2000x2000, 1200x630").optional(),
     })
     .optional(),
   minutes: eachWork("minutes for one, and to set up, like 1.5, 4 to set up")

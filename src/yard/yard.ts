@@ -2,6 +2,7 @@
 import type { Place } from "../problems/place.ts";
 import type { Division } from "../units/division.ts";
 import type { Exact } from "../units/length.ts";
+import type { ImageSize } from "./image-sizes.ts";
 import type { ListingLimits } from "./listing-limits.ts";
 import type { Paper } from "./papers.ts";
 import type { Saws } from "./saws.ts";
@@ -182,6 +183,8 @@ export type Shop = {
   /** What goes with a plan that is sold; without it none is. Public. */
   readonly plans?: { readonly licence: string; readonly ask: string; readonly latest: string };
   readonly listing?: ListingLimits;
+  /** Sizes of the pictures for listings elsewhere, pixels; absent where none are wanted. */
+  readonly images?: readonly ImageSize[];
   /** Without minutes there are no hours; without selling, no prices. */
   readonly minutes?: ShopMinutes;
   readonly selling?: Selling;
