@@ -4,13 +4,13 @@ import { converge } from "./columns.ts";
 import { dive } from "./dive.ts";
 import { fewestBoards } from "./fewest-boards.ts";
 import type { Filler } from "./fill.ts";
-import { type Budget, finish } from "./finish.ts";
+import { type Budget, betterOfKnown, finish } from "./finish.ts";
 import { greedyPlan } from "./greedy.ts";
 import { Incumbent } from "./incumbent.ts";
 import type { Stock } from "./job.ts";
 import { Master } from "./master.ts";
 import type { Used } from "./plan.ts";
-import { type Priced, scaleFor } from "./pricing.ts";
+import { type Priced, type Range, scaleFor } from "./pricing.ts";
 
 /** Whole costs. `plan` is undefined where the boards there are can't hold all pieces, as far as the search could tell. */
 export type Covered = {
@@ -24,24 +24,30 @@ export type Covered = {
 /** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
 const usual = {
   dives: 4,
+  fewPatterns: 300,
   patterns: 4_000,
   steps: 2_000_000,
-  longPatterns: 50_000,
+  longPatterns: 20_000,
   longSteps: 30_000_000,
   listing: 60_000_000,
   quick: 500,
-  long: 120_000,
-  all: 120_000,
+  known: 3_000,
+  long: 40_000,
+  all: 40_000,
   nodes: 400,
 };
 
-/** `sizes`: how much of a board a piece of each kind takes, for first plans. `demand`: of each kind, then 0 for each sort of strip. */
+/**
+ * `sizes`: how much of a board a piece of each kind takes, for first plans. `demand`: of each kind, then 0 for each sort of strip.
+ * `better`: betters the first plan in a way of its own.
+ */
 export function cover(
   stocks: readonly Stock[],
   fillers: readonly Filler[],
   sizes: Float64Array,
   demand: Int32Array,
   effort: number,
+  better: (incumbent: Incumbent) => void,
 ): Covered {
   const incumbent = new Incumbent(
     stocks,
@@ -53,6 +59,7 @@ export function cover(
     const profits = sizes.map((size) => Math.max(1, Math.round(1e6 * (size / largest) ** favour)));
     incumbent.keep(greedyPlan(stocks, fillers, profits, demand.subarray(0, sizes.length), incumbent.ranges()));
   }
+  better(incumbent);
   const answer = (master: Master, priced: Priced): Covered => {
     const fewest = fewestBoards(stocks, fillers, sizes.length, demand, scale, master, priced, incumbent, effort);
     const { plan, cost, bound } = incumbent;
@@ -80,35 +87,27 @@ export function cover(
     // Prices that are as good as they get leave the fewest fillings to look at.
     const { priced } = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, () => false);
     incumbent.raise(incumbent.total(Math.ceil(priced.bound / scale - 1e-9)));
-    const quick = {
-      patterns: usual.patterns * effort,
-      steps: usual.steps * effort,
-      iterations: usual.quick * effort,
-      left: usual.all * effort,
-      listing: { left: usual.listing * effort },
+    const ranges = (): Range[] => incumbent.ranges();
+    const all = { left: usual.all * effort, listing: { left: usual.listing * effort } };
+    const few = {
+      ...{ patterns: usual.fewPatterns * effort, steps: usual.steps * effort, iterations: usual.quick * effort },
+      ...{ known: 0, all },
     };
+    const quick = { ...few, patterns: usual.patterns * effort, known: usual.quick / 4 };
     const long = {
-      ...quick,
-      patterns: usual.longPatterns * effort,
-      steps: usual.longSteps * effort,
-      iterations: usual.long * effort,
+      ...{ patterns: usual.longPatterns * effort, steps: usual.longSteps * effort, iterations: usual.long * effort },
+      ...{ known: 0, all },
     };
     const settled = (budget: Budget): boolean =>
-      finish(
-        sizes.length,
-        stocks,
-        fillers,
-        demand,
-        incumbent.ranges(),
-        scale,
-        [priced],
-        master.fills,
-        budget,
-        incumbent,
-      );
-    // With one stock there is nothing to branch on: the general solver has all the time there is.
-    if (stocks.length > 1 && settled(quick)) incumbent.raise(incumbent.cost);
-    else if (stocks.length > 1) {
+      finish(sizes.length, stocks, fillers, demand, ranges(), scale, [priced], master.fills, budget, incumbent);
+    if (settled(few)) incumbent.raise(incumbent.cost);
+    else {
+      // What is known may hold a better plan, long before all that could be in one is listed.
+      const known = [...master.fills, ...incumbent.offered];
+      betterOfKnown(stocks, known, demand, ranges(), usual.known * effort, all, incumbent);
+    }
+    // With one stock there is nothing to branch on.
+    if (!incumbent.closed && stocks.length > 1) {
       const nodes = usual.nodes * effort;
       searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, incumbent, nodes);
     }

@@ -37,6 +37,7 @@ export function dive(
       const last = rest.linked
         ? undefined
         : greedyPlan(stocks, fillers, profitsOf(solved.worths, scale), rest.want, rest.boards);
+      if (last) incumbent.offer(last.map(({ fill }) => fill));
       if (last) incumbent.keep([...plan, ...last]);
       if (incumbent.closed) return;
     }

@@ -27,17 +27,14 @@ export function fewestBoards(
   if (incumbent.plan === undefined) return false;
   const least = fewestBoardsAt(stocks, incumbent.cost);
   const ranges = incumbent.ranges();
-  const budget = {
-    patterns: usual.patterns * effort,
-    steps: usual.steps * effort,
-    listing: { left: usual.steps * effort },
-  };
+  const budget = { patterns: usual.patterns * effort, steps: usual.steps * effort };
+  const listing = { left: usual.steps * effort };
   const { cost, closed } = incumbent;
   let all: ReturnType<typeof usefulFills>;
   for (let first = true; ; first = false) {
     const boards = boardsOf(incumbent.plan);
     if (boards <= least) return closed;
-    if (first) all = usefulFills(pieces, stocks, fillers, demand, scale, cost, ranges, [priced], budget);
+    if (first) all = usefulFills(pieces, stocks, fillers, demand, scale, cost, ranges, [priced], budget, listing);
     const { plan, none } = searchWhole(
       stocks,
       all ?? master.fills,

@@ -6,14 +6,39 @@ import type { Work } from "./knapsack.ts";
 import { boundOf, type Priced, type Range } from "./pricing.ts";
 import { searchWhole } from "./whole-search.ts";
 
-/** Counts of steps, never of time. `iterations`: for one search by the general solver; `left`, `listing`: for all that is still to come. */
+/**
+ * Counts of steps, never of time. `iterations`: for one search by the general solver over all fillings; `known`: over the known ones where
+ * all are too many; `all`: for everything that is still to come.
+ */
 export type Budget = {
   readonly patterns: number;
   readonly steps: number;
   readonly iterations: number;
-  left: number;
-  readonly listing: Work;
+  readonly known: number;
+  readonly all: Left;
 };
+
+/** Iterations of the general solver and steps of listing. */
+export type Left = { left: number; readonly listing: Work };
+
+/** Cheaper and cheaper plans of these fillings alone. */
+export function betterOfKnown(
+  stocks: readonly Stock[],
+  known: readonly Fill[],
+  demand: Int32Array,
+  ranges: readonly Range[],
+  iterations: number,
+  all: Left,
+  incumbent: Incumbent,
+): void {
+  for (let left = iterations; left > 0 && all.left > 0 && incumbent.target !== undefined; ) {
+    const { plan, used } = searchWhole(stocks, known, demand, ranges, incumbent.target, Math.min(left, all.left));
+    left -= used + 1;
+    all.left -= used;
+    if (plan === undefined) return;
+    incumbent.keep(plan);
+  }
+}
 
 /**
  * Betters the incumbent as far as it goes with so many boards of each stock; answers whether no cheaper plan is left there.
@@ -45,12 +70,13 @@ export function finish(
       ranges,
       prices,
       budget,
+      budget.all.listing,
     );
     const fills = useful ?? known;
-    const iterations = Math.min(budget.left, useful ? budget.iterations : budget.iterations / 4);
+    const iterations = Math.min(budget.all.left, useful ? budget.iterations : budget.known);
     if (iterations <= 0) return false;
     const { plan, none, used } = searchWhole(stocks, fills, demand, ranges, target, iterations);
-    budget.left -= used;
+    budget.all.left -= used;
     if (plan) incumbent.keep(plan);
     else return none && useful !== undefined;
   }
@@ -66,7 +92,8 @@ export function usefulFills(
   target: number,
   ranges: readonly Range[],
   prices: readonly Priced[],
-  { patterns, steps, listing }: Pick<Budget, "patterns" | "steps" | "listing">,
+  { patterns, steps }: Pick<Budget, "patterns" | "steps">,
+  listing: Work,
 ): Fill[] | undefined {
   const [first, ...others] = prices as [Priced, ...Priced[]];
   // A filling's reduced cost counts from the best of its stock where the bound already counts a board of it.

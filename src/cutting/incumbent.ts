@@ -1,8 +1,12 @@
 // The best plan so far and the best bound so far: what every part of the search reads and betters.
 import { Totals } from "./costs.ts";
+import type { Fill } from "./fill.ts";
 import type { Stock } from "./job.ts";
 import { boardsOf, costOf, type Used } from "./plan.ts";
 import type { Range } from "./pricing.ts";
+
+/** Fillings that are kept on the way. */
+const mostOffered = 1500;
 
 export class Incumbent {
   readonly #stocks: readonly Stock[];
@@ -11,6 +15,7 @@ export class Incumbent {
   #plan: readonly Used[] | undefined;
   #cost = Number.POSITIVE_INFINITY;
   #bound = 0;
+  readonly #offered = new Map<string, Fill>();
 
   constructor(stocks: readonly Stock[], pieces: number) {
     this.#stocks = stocks;
@@ -34,8 +39,22 @@ export class Incumbent {
     return this.#bound >= this.#cost;
   }
 
+  /** Whole fillings that were found on the way, each once: what a search over given fillings may use. */
+  get offered(): Fill[] {
+    return [...this.#offered.values()];
+  }
+
+  offer(fills: readonly Fill[]): void {
+    for (const fill of fills) {
+      if (fill.stock < 0 || fill.strips.length === 0 || this.#offered.size >= mostOffered) continue;
+      const key = `${fill.stock}:${fill.kinds.join()}:${fill.counts.join()}`;
+      if (!this.#offered.has(key)) this.#offered.set(key, fill);
+    }
+  }
+
   keep(plan: readonly Used[] | undefined): void {
     if (plan === undefined) return;
+    this.offer(plan.map(({ fill }) => fill));
     const cost = costOf(this.#stocks, plan);
     if (cost >= this.#cost) return;
     if (this.#plan === undefined)

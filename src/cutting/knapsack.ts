@@ -25,9 +25,35 @@ export function bestLoads(things: Things, rooms: readonly number[]): Load[] {
     const found = rooms.map((room) => searchLoad(things, useful, room));
     if (found.every((load) => load !== undefined)) return found;
   }
-  const table = new LoadTable(things, largest);
-  const all = things.sizes.length;
-  return rooms.map((room) => ({ value: table.value(all, room), counts: table.counts(all, room) }));
+  return tableLoads(things, parts, rooms, largest);
+}
+
+/** By one row of best values, kept in place, and a bit for each part and room that tells whether the part is in. */
+function tableLoads(things: Things, parts: readonly Part[], rooms: readonly number[], largest: number): Load[] {
+  const best = new Float64Array(largest + 1);
+  const bytes = (largest >> 3) + 1;
+  const taken = new Uint8Array(parts.length * bytes);
+  parts.forEach(({ size, profit }, i) => {
+    const row = i * bytes;
+    for (let room = largest; room >= size; room--) {
+      const value = (best[room - size] as number) + profit;
+      if (value <= (best[room] as number)) continue;
+      best[room] = value;
+      const at = row + (room >> 3);
+      taken[at] = (taken[at] as number) | (1 << (room & 7));
+    }
+  });
+  return rooms.map((room) => {
+    const counts = new Int32Array(things.sizes.length);
+    let left = room;
+    for (let i = parts.length - 1; i >= 0; i--) {
+      if ((((taken[i * bytes + (left >> 3)] as number) >> (left & 7)) & 1) === 0) continue;
+      const { thing, times, size } = parts[i] as Part;
+      counts[thing] = (counts[thing] as number) + times;
+      left -= size;
+    }
+    return { value: best[room] as number, counts };
+  });
 }
 
 const usefulThings = ({ sizes, profits, most }: Things, largest: number): number[] => {

@@ -2,9 +2,10 @@
 import { cover } from "./cover.ts";
 import type { CutPlan, CutProblem } from "./cut-problem.ts";
 import { fillersFor } from "./fillers.ts";
-import { jobOf } from "./job.ts";
+import { type Job, jobOf } from "./job.ts";
 import { layOut, sawnBoards } from "./lay-out.ts";
 import { type Planned, planTogether } from "./plan-together.ts";
+import { recreate } from "./recreate.ts";
 import { sawSettings } from "./saw-settings.ts";
 import { tidy } from "./tidy.ts";
 import { usefulOffcut } from "./useful-offcut.ts";
@@ -21,6 +22,10 @@ export function planCuts(problem: CutProblem): CutPlan | undefined {
   };
 }
 
+/** The more pieces and boards, the longer a round takes. */
+const roundsFor = ({ kinds, stocks, orders }: Job): number =>
+  Math.min(2_000, 3e6 / (kinds.reduce((sum, { count }) => sum + count, 0) * stocks.length * orders.length));
+
 function planFreely(problem: CutProblem): Planned | undefined {
   const job = jobOf(problem);
   const { fillers, rows } = fillersFor(job);
@@ -29,7 +34,13 @@ function planFreely(problem: CutProblem): Planned | undefined {
   job.kinds.forEach(({ count }, kind) => {
     demand[kind] = count;
   });
-  const { plan, cost, bound, fewest } = cover(job.stocks, fillers, sizes, demand, problem.effort);
+  const { plan, cost, bound, fewest } = cover(
+    ...([job.stocks, fillers, sizes, demand, problem.effort] as const),
+    (incumbent) => {
+      // Where pieces go side by side, filling board after board is far from best.
+      if (rows > job.kinds.length) recreate(job, incumbent, roundsFor(job) * problem.effort);
+    },
+  );
   if (plan === undefined) return undefined;
   const boards = layOut(job, tidy(problem, job, sawnBoards(job, plan)));
   return {
