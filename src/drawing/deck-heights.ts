@@ -1,8 +1,8 @@
-// An item -> the level surfaces that something can be put on, under its top: how high each is, and what it is called.
+// An item -> the level surfaces that something can be put on, under its top: how high each is.
 import type { Item, Member } from "../item/item.ts";
 import { compareLengths, inches, type Length } from "../units/length.ts";
 
-export type Deck = { readonly name: string; readonly height: Length; readonly members: readonly string[] };
+export type Deck = { readonly height: Length; readonly members: readonly string[] };
 
 /** Of the item's own plan this much is wood at a deck's height; less is a rail or a lip. */
 const leastOfPlan = 0.25;
@@ -13,7 +13,7 @@ const headroom = 4;
 const isFlat = ({ lie, shape }: Member): boolean =>
   lie.thickness === "z" && Math.abs(shape.frame.x[2]) < 1e-9 && Math.abs(shape.frame.y[2]) < 1e-9;
 
-/** Lowest first; boards that lie flat at one height are one deck, named after the line most of it comes from. */
+/** Lowest first; boards that lie flat at one height are one deck. */
 export function decksOf(item: Item): readonly Deck[] {
   const plan = inches(item.overall.width) * inches(item.overall.depth);
   const levels: Member[][] = [];
@@ -24,12 +24,7 @@ export function decksOf(item: Item): readonly Deck[] {
   }
   return levels
     .filter((level) => level.reduce((sum, one) => sum + inches(one.length) * inches(one.width), 0) > plan * leastOfPlan)
-    .map((level) => {
-      const groups = level.map((member) => member.group);
-      const count = (group: string): number => groups.filter((other) => other === group).length;
-      const [name] = [...groups].sort((a, b) => count(b) - count(a));
-      return { name: name as string, height: (level[0] as Member).max.z, members: level.map(({ id }) => id) };
-    })
+    .map((level): Deck => ({ height: (level[0] as Member).max.z, members: level.map(({ id }) => id) }))
     .sort((a, b) => compareLengths(a.height, b.height))
     .filter(({ height }, i, all) => {
       const above = all[i + 1]?.height ?? item.overall.height;

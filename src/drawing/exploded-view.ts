@@ -158,10 +158,16 @@ export function drawExploded(item: Item, sheet: Sheet = binderSheet): Drawing {
   ];
   const notes = drawNotes(words, { left: edge, top: height, width: sheet.width - 2 * edge }, sheet.type);
   const pieces = item.pieces.map((piece) => `${piece.mark}, ${piece.count} of ${piece.name}`);
+  const kinds = [...new Set(item.panels.map((panel) => panel.kind))];
+  const count = item.members.length === 1 ? "one board" : `${item.members.length} boards`;
+  const marked =
+    item.pieces.length === 1 ? "One piece, marked once" : `${item.pieces.length} different pieces, each marked once`;
+  const opened =
+    kinds.length === 0 ? "" : ` One panel of each kind (${listed(kinds)}) is opened, any others are whole.`;
   return {
     id: `${item.slug}-exploded-${sheet.name}`,
     title: `${item.title}: exploded view`,
-    description: `The ${item.members.length} boards moved apart, seen from ${from}. ${item.pieces.length} different pieces, each marked once: ${listed(pieces)}.${others.length === 0 ? "" : ` Not wood: ${listed(others)}.`}`,
+    description: `The ${count} moved apart, seen from ${from}; thin lines lead from seat to seat.${opened} ${marked}: ${pieces.join("; ")}.${others.length === 0 ? "" : ` Not wood: ${listed(others)}.`}`,
     width: sheet.width,
     height: words.length === 0 ? height : notes.bottom + edge,
     pen: pictorialPen(sheet),

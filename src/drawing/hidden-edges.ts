@@ -1,5 +1,7 @@
 // A picture of one board -> the edges that it hides itself, and what was sawn off its blank: broken lines of the flat views.
+import { lineChains } from "../geometry/line-chains.ts";
 import type { Vec2 } from "../geometry/shape.ts";
+import { inInches } from "../geometry/tolerance.ts";
 import { project } from "../geometry/view.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { onPaper, type Picture, type Placement } from "./picture.ts";
@@ -21,6 +23,13 @@ function coveredBy([a, b]: Line, [c, d]: Line, near: number): readonly [number, 
   return to <= 0 || from >= 1 ? undefined : [from, to];
 }
 
+const lengthOf = (chain: readonly Paper[]): number =>
+  chain.slice(1).reduce((sum, to, i) => {
+    const from = chain[i] as Paper;
+    return sum + Math.hypot(to[0] - from[0], to[1] - from[1]);
+  }, 0);
+
+/** The parts of a line that no other one runs beside. */
 function uncovered(line: Line, others: readonly Line[], near: number): readonly (readonly [number, number])[] {
   const covered = others
     .map((other) => coveredBy(line, other, near))
@@ -40,7 +49,7 @@ function uncovered(line: Line, others: readonly Line[], near: number): readonly 
 export function drawHiddenEdges(picture: Picture, placement: Placement): Mark[] {
   const near = nearest / placement.scale;
   const taken: Line[] = picture.scene.lines.map(({ a, b }): Line => [a, b]);
-  const chains: Paper[][] = [];
+  const found: { readonly a: Vec2; readonly b: Vec2 }[] = [];
   for (const { member } of picture.bodies) {
     const edges = member.solid.edges
       .filter(({ smooth, faces }) => !smooth && faces.some((i) => member.solid.faces[i]?.wall === undefined))
@@ -48,16 +57,19 @@ export function drawHiddenEdges(picture: Picture, placement: Placement): Mark[] 
       .map((line) => ({ line, length: Math.hypot(line[1][0] - line[0][0], line[1][1] - line[0][1]) }))
       .filter(({ length }) => length > 1e-6)
       .sort((a, b) => b.length - a.length);
-    for (const { line, length } of edges) {
+    for (const { line } of edges) {
       const [a, b] = line;
       for (const [from, to] of uncovered(line, taken, near)) {
         const ends = [from, to].map((t): Vec2 => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]) as [Vec2, Vec2];
         taken.push(ends);
-        if ((to - from) * length * placement.scale < shortest) continue;
-        chains.push(ends.map((p) => onPaper(picture, placement, p)));
+        found.push({ a: ends[0], b: ends[1] });
       }
     }
   }
+  // The chords of a curve make one line.
+  const chains = lineChains(found, inInches.lineUnion)
+    .map((chain) => chain.map((p) => onPaper(picture, placement, p)))
+    .filter((chain) => lengthOf(chain) >= shortest);
   return chains.length === 0 ? [] : [{ kind: "lines", line: "hidden", chains }];
 }
 

@@ -8,7 +8,6 @@ import { type Deck, decksOf } from "./deck-heights.ts";
 import { arrowSize, drawDimension, drawUnderValue } from "./dimensions.ts";
 import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { type Extent, extentOf } from "./extent.ts";
-import { spoken } from "./extras.ts";
 import { listed, withFractions } from "./paper-text.ts";
 import { type Picture, type Placement, spotOnPaper } from "./picture.ts";
 import { drawFigure, figureFor, halfWidth, type ScaleFigure } from "./scale-figure.ts";
@@ -22,6 +21,7 @@ import { seenParts, seenShare } from "./visibility.ts";
 const edge = 2;
 /** Of a deck at least this much is seen, or it isn't told. */
 const deckSeen = 0.1;
+const deckName = "deck";
 /** From the outline to a dimension line, mm: its lower value stands between them. */
 const off = 9;
 
@@ -70,15 +70,17 @@ export function drawMeasuredView(item: Item, division: Division, sheet: Sheet = 
   const { width, depth, height } = item.overall;
   const [first, second] = units(division);
   const { marks, picture, placement, figure, bottom } = fitted(item, [first, second], sheet);
-  const both = (length: Length): string => `${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`;
+  const both = (length: Length): string =>
+    withFractions(`${formatWithUnit(length, first)} (${formatWithUnit(length, second)})`);
   const room = { left: edge, top: bottom + 3, most: sheet.width * 0.4 };
   const ruleWords = (length: number): string => `a rule, ${both(length)} long`;
   const rule = drawRule(picture, placement, room, ruleWords, sheet.type);
   const stands = ` Beside it, to the same scale, stands ${figure.words}, ${both(figure.height)} ${figure.name === "hand" ? "long" : "high"}.`;
   const beside = rule === undefined ? "" : ` Under it lies ${ruleWords(rule.inches)}.`;
   const all = [...marks, ...(rule?.marks ?? [])];
-  const decks = seenDecks(item, picture).map((deck) => `${spoken(deck.name)} ${both(deck.height)} up`);
-  const levels = decks.length === 0 ? "" : ` Marked beside it: ${listed(decks)}.`;
+  const decks = seenDecks(item, picture).map((deck) => both(deck.height));
+  const levels =
+    decks.length === 0 ? "" : ` Marked beside it: ${deckName}${decks.length === 1 ? "" : "s"} ${listed(decks)} up.`;
   return {
     id: `${item.slug}-measured-${sheet.name}`,
     title: `${item.title}: how big it is`,
@@ -128,7 +130,7 @@ function seenDecks(item: Item, picture: Picture): readonly Deck[] {
   });
 }
 
-/** A tick for each deck at the right back corner: its name and its height in both units. */
+/** A tick for each deck at the right back corner, with its height in both units. */
 function drawDecks(
   decks: readonly Deck[],
   paper: (spot: Vec3) => Paper,
@@ -141,10 +143,10 @@ function drawDecks(
   const corners = highest.map(({ height }) => paper([x, y, inches(height)]));
   const wishes = corners.map(([, v]) => v);
   const places = spread(wishes, 3 * line + 1, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
-  return highest.flatMap(({ name, height }, i): Mark[] => {
+  return highest.flatMap(({ height }, i): Mark[] => {
     const [u, v] = corners[i] as Paper;
     const place = places[i] as number;
-    const rows = [spoken(name), ...units.map((one) => withFractions(formatWithUnit(height, one)))];
+    const rows = [deckName, ...units.map((one) => withFractions(formatWithUnit(height, one)))];
     return [
       {
         kind: "lines",

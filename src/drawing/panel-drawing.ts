@@ -14,7 +14,7 @@ import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, spacedRows } from "./panel-space.ts";
 import { type PanelTapes, panelTapes, type Tape } from "./panel-tapes.ts";
 import { drawPanes } from "./panes.ts";
-import { idPart, listed, paperGap, paperLength, timesWords, unitWords } from "./paper-text.ts";
+import { idPart, listed, paperGap, paperLength, sentence, timesWords, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
@@ -106,7 +106,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   return {
     id: `${item.slug}-${idPart(panel.kind)}-panel-${panel.mirrored ? "mirrored-" : ""}${sheet.name}`,
     title: `${item.title}: panel ${panel.kind} as it lies on the bench`,
-    description: describePanel(item, panel, members, division, formatRatio(ratio)),
+    description: describePanel(item, panel, members, division, formatRatio(ratio), words.slice(1)),
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
@@ -214,9 +214,9 @@ function describePanel(
   members: readonly Member[],
   division: Division,
   ratio: string,
+  notes: readonly Note[],
 ): string {
-  const tapes = panelTapes(panel, members);
-  const { up, below, above } = tapes;
+  const { up, below, above } = panelTapes(panel, members);
   const say = (length: Length): string => paperLength(length, division);
   const groups = [...new Set(members.map((member) => member.group))].map((group) => {
     const all = members.filter((member) => member.group === group);
@@ -229,12 +229,6 @@ function describePanel(
       ? ""
       : `, ${say(below.end - below.zero)} from foot to foot, ${say(above.end - above.zero)} along the top`;
   const times = item.panels.filter((other) => other.kind === panel.kind && other.mirrored === panel.mirrored).length;
-  return `Panel ${panel.kind}, made ${timesWords(times)}, ${say(panel.width)} wide and ${say(panel.height)} high${foot} in ${unitWords(division)}, at ${ratio}: ${listed(groups)}.${leanWords(panel, members)}${row(below, above === undefined ? "left" : "left foot")}${above === undefined ? "" : row(above, "left of the top")}${row(up, "bottom")}${diagonalWords(
-    tapes,
-    say,
-  )
-    .map((words) => ` ${words}.`)
-    .join("")}${fittingWords(item, panel)
-    .map((words) => ` ${words}`)
-    .join("")}`;
+  const more = notes.map(({ text }) => ` ${sentence(text)}`).join("");
+  return `Panel ${panel.kind}, made ${timesWords(times)}, ${say(panel.width)} wide and ${say(panel.height)} high${foot} in ${unitWords(division)}, at ${ratio}, good side up: ${listed(groups)}.${row(below, above === undefined ? "left" : "left foot")}${above === undefined ? "" : row(above, "left of the top")}${row(up, "bottom")}${more}`;
 }

@@ -19,6 +19,9 @@ export const unitWords = (division: Division): string => (division.unit === "in"
 export const listed = (parts: readonly string[]): string =>
   parts.length < 2 ? (parts[0] ?? "") : `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
+/** With a full stop at its end. */
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+
 /** "once", "twice", "3 times". */
 export const timesWords = (count: number): string => (count === 1 ? "once" : count === 2 ? "twice" : `${count} times`);
 

@@ -11,14 +11,13 @@ import type { Drawing, Mark, Paper } from "./drawing.ts";
 import { angleRoom, drawEndAngle, formatDegrees, isSlanted } from "./end-angle.ts";
 import { grainArrow } from "./grain-arrow.ts";
 import { drawBlankRest, drawHiddenEdges } from "./hidden-edges.ts";
-import { drawNotes } from "./notes.ts";
+import { drawNotes, type Note } from "./notes.ts";
 import { outlineOffsets } from "./outline-offsets.ts";
-import { idPart, listed, paperLength, unitWords } from "./paper-text.ts";
+import { idPart, listed, paperLength, sentence, unitWords } from "./paper-text.ts";
 import { drawLines, drawRegions, inPlace, type Picture, type Placement, takePicture } from "./picture.ts";
 import { pieceNotes } from "./piece-notes.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
-import { sawWords } from "./saw-words.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
 import { binderSheet, flatPen, type Sheet } from "./sheet.ts";
 import { drawShortGrain } from "./short-grain-marks.ts";
@@ -137,11 +136,8 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   const edgeTop = faceFoot + (hasEdge ? viewGap / 2 : 0);
   const side = hasEdge ? drawEdge(member, frame, { scale, left: start, top: edgeTop }, sheet.type) : [];
   const notesTop = hasEdge ? edgeTop + Math.max(thick * scale, sheet.type) + 2 : faceFoot;
-  const notes = drawNotes(
-    pieceNotes(piece, frame, offsets, division),
-    { left: edge, top: notesTop, width: sheet.width - 2 * edge },
-    sheet.type,
-  );
+  const words = pieceNotes(piece, member, frame, offsets, division);
+  const notes = drawNotes(words, { left: edge, top: notesTop, width: sheet.width - 2 * edge }, sheet.type);
   const right: Paper = [start + width + angles[1], 0];
   const endLeft = right[0] + widthRoom + viewGap - edge;
   const mitres = frame.ends.flatMap(({ mitre }, i) => {
@@ -153,7 +149,11 @@ export function drawPiece(item: Item, piece: Piece, division: Division, sheet: S
   return {
     id: `${item.slug}-piece-${idPart(piece.mark)}-${sheet.name}`,
     title: `${item.title}: piece ${piece.mark}, ${piece.name}`,
-    description: describePiece(piece, frame, along, across, division, ratio),
+    description: describePiece(piece, along, across, division, ratio, [
+      ...(hasUpper ? [{ text: `Upper edge ${say(spanOf(upperSpan))} long` }] : []),
+      ...(hasLower ? [{ text: `Lower edge ${say(spanOf(lowerSpan))} long` }] : []),
+      ...words.slice(1),
+    ]),
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
@@ -256,15 +256,15 @@ function widthDimension(low: Paper, high: Paper, value: string, size: number): M
 
 function describePiece(
   piece: Piece,
-  frame: BoardFrame,
   along: readonly Length[],
   across: readonly Length[],
   division: Division,
   ratio: number,
+  notes: readonly Note[],
 ): string {
   const say = (length: Length): string => paperLength(length, division);
-  const cuts = along.length === 0 ? "" : ` Cuts from the left end at ${listed(along.map(say))}.`;
+  const cuts = along.length === 0 ? "" : ` From the left end at ${listed(along.map(say))}.`;
   const edges = across.length === 0 ? "" : ` From the lower edge at ${listed(across.map(say))}.`;
-  const sawn = sawWords(frame, say).map((words) => ` ${words}`);
-  return `Piece ${piece.mark} (${piece.name}), ${piece.count} of it: ${say(piece.length)} long, ${say(piece.width)} wide, ${say(piece.thickness)} thick, in ${unitWords(division)}, at ${formatRatio(ratio)}; the grain runs along its length.${cuts}${edges}${sawn.join("")}`;
+  const more = notes.map(({ text }) => ` ${sentence(text)}`);
+  return `Piece ${piece.mark} (${piece.name}), ${piece.count} of it: ${say(piece.length)} long, ${say(piece.width)} wide, ${say(piece.thickness)} thick, in ${unitWords(division)}, at ${formatRatio(ratio)}; the grain runs along its length.${cuts}${edges}${more.join("")}`;
 }

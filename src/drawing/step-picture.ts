@@ -1,6 +1,6 @@
 // One step -> its picture: what is there in light line, what is added in strong line and tint, the way in, the screws.
 import type { Vec3 } from "../geometry/shape.ts";
-import { add, dot, times } from "../geometry/vector.ts";
+import { add, dot, length, times } from "../geometry/vector.ts";
 import { type View, viewFrom } from "../geometry/view.ts";
 import type { Item, Member, Panel, WorkedSection, WorkedStep } from "../item/item.ts";
 import { inches } from "../units/length.ts";
@@ -33,7 +33,13 @@ import { seenExtra, seenParts, seenShare } from "./visibility.ts";
 import { type Entry, findEntries } from "./way-in.ts";
 
 /** A way of looking at a step; `words` go under the picture where they are not the usual ones. */
-type Look = { readonly view: View; readonly shading: Shading; readonly words: string };
+type Look = {
+  readonly view: View;
+  readonly shading: Shading;
+  readonly words: string;
+  /** Only on the bench: what looks up there. */
+  readonly up?: Vec3;
+};
 
 type Scene = {
   readonly look: Look;
@@ -219,7 +225,7 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
   return {
     id: `${item.slug}-step-${step.number}-${sheet.name}`,
     title: `${item.title}: step ${step.number}`,
-    description: describeStep(item, section, step, look, extras),
+    description: `${describeStep(item, section, step, look, extras)}${wayWords(entries, look)}`,
     width: sheet.width,
     height: notes.bottom + edge,
     scale,
@@ -239,6 +245,26 @@ export function drawStep(item: Item, step: WorkedStep, sheet: Sheet = stepSheet)
       ...notes.marks,
     ],
   };
+}
+
+/** Ways in by the axis they mostly run along, as the maker stands at the item. */
+const comesFrom = (way: Vec3): string => {
+  const [x, y, z] = way;
+  const most = Math.max(...way.map(Math.abs));
+  if (Math.abs(z) === most) return z > 0 ? "above" : "below";
+  if (Math.abs(y) === most) return y > 0 ? "the back" : "the front";
+  return x > 0 ? "the right" : "the left";
+};
+
+/** " Goes in from above.", and whether what is put together at once is shown apart. */
+function wayWords(entries: readonly Entry[], { up }: Look): string {
+  const ways = entries.filter(({ goesIn }) => goesIn).flatMap(({ by }) => [...by.values()].slice(0, 1));
+  // On the bench the side that looks up is above.
+  const from = new Set(
+    ways.map((way) => (up !== undefined && dot(way, up) > 0.9 * length(way) ? "above" : comesFrom(way))),
+  );
+  const apart = entries.some(({ goesIn, by }) => !goesIn && [...by.values()].some((step) => length(step) > 1e-9));
+  return `${from.size === 0 ? "" : ` Goes in from ${listed([...from])}.`}${apart ? " Shown apart; thin lines lead from seat to seat." : ""}`;
 }
 
 /** "Put on now: pane." */

@@ -86,7 +86,7 @@ function unitsIn(members: readonly Member[]): readonly Unit[] {
 
 /**
  * Directions in the order they are liked: away from the seats, then `liked` (from above, then the others). Members that
- * touch nothing there stay in place; several units among them are opened at their seats.
+ * touch nothing there stay in place; several units among them are opened at their seats, where that is free.
  */
 export function findEntries(
   added: readonly Member[],
@@ -104,8 +104,9 @@ export function findEntries(
     if (away.length === 0) {
       const inside = contacts.filter(({ a, b }) => own.has(a) && own.has(b));
       const units = unitsIn(members);
-      const opened = there.length === 0 && units.length > 1;
-      const by = opened ? explode(inside, units, apart) : new Map<string, Vec3>();
+      const steps = units.length > 1 ? explode(inside, units, apart) : new Map<string, Vec3>();
+      const isOpen = members.every((member) => isFree([member], steps.get(member.id) ?? still, there));
+      const by = isOpen ? steps : new Map<string, Vec3>();
       return { members, by, goesIn: false };
     }
     const sum = away.reduce((total, normal) => add(total, normal), still);

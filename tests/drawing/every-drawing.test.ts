@@ -54,6 +54,19 @@ describe.each(
     expect(drawing.description).not.toContain("undefined");
   });
 
+  test("what stands on it in figures and words stands in its description too", () => {
+    const said = drawing.description.replaceAll(/\s+/g, " ");
+    const plain = (text: string) => text.replaceAll(/^block |\.$/g, "");
+    const shown = only(drawing, "text").map((mark) => plain(mark.text));
+    // Notes of a flat drawing begin with what its description says in other words.
+    const first = shown.findIndex((text) => /^\d+ of |^Good side up\. Sizes/.test(text));
+    const figures = shown.filter((text) => /^[\d ⁄]+(in|mm|°)?$/.test(text));
+    for (const text of figures) expect([text, said.includes(text)]).toEqual([text, true]);
+    if (first >= 0) return;
+    const marks = drawing.marks.flatMap((mark) => (mark.kind === "balloon" ? [mark.text] : []));
+    for (const mark of marks) expect([mark, new RegExp(`\\b${mark}\\b`).test(said)]).toEqual([mark, true]);
+  });
+
   test("as SVG it is under 60 kB and written twice it is the same", () => {
     const svg = formatSvg(drawing);
     expect(svg.length).toBeLessThan(60_000);

@@ -3,17 +3,11 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { formatSvg } from "../../src/drawing/svg.ts";
-import { corral, drawingsOf, rack } from "./demo.ts";
-import { slantedItems } from "./slanted.ts";
+import { golden } from "./kept.ts";
 
 const folder = join(import.meta.dirname, "../output/drawings");
-const drawings = [
-  ...[corral, rack].flatMap((item) => drawingsOf(item)),
-  ...slantedItems.flatMap((item) => drawingsOf(item, () => item)),
-];
-
 /** A drawing that is new is written; one that differs leaves its new form beside the old one. */
-test.each(drawings.map((drawing) => [drawing.id, drawing] as const))(
+test.each(golden.map((drawing) => [drawing.id, drawing] as const))(
   "%s is as it was when it was looked at",
   (id, drawing) => {
     const svg = formatSvg(drawing);
@@ -31,6 +25,6 @@ test.each(drawings.map((drawing) => [drawing.id, drawing] as const))(
 );
 
 test("no kept drawing is left over", () => {
-  const names = new Set(drawings.map((drawing) => `${drawing.id}.svg`));
+  const names = new Set(golden.map((drawing) => `${drawing.id}.svg`));
   expect(readdirSync(folder).filter((file) => !file.endsWith("-changed.svg") && !names.has(file))).toEqual([]);
 });
