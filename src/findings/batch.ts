@@ -2,6 +2,7 @@
 import type { Item, Piece } from "../item/item.ts";
 import { type Exact, exact, zero } from "../units/length.ts";
 import type { ShopMinutes } from "../yard/shop-rates.ts";
+import type { Shop } from "../yard/yard.ts";
 import { boardsAsTheyLie, type PlanProof, proofOf } from "./board-plan.ts";
 import { type CuttingPlan, planBoardsCheapest } from "./cutting-plan.ts";
 import { type Hours, hoursOf, madeForOne, rateOf } from "./hours.ts";
@@ -25,8 +26,12 @@ export type LineBatch = {
   readonly minutes?: { readonly apart: Exact; readonly together: Exact };
 };
 
-/** Boards are bought as many as are wanted, none are taken from the shop's own. */
-export function lineBatch(line: Line, units: number, kerf: Exact, minutes: ShopMinutes | undefined): LineBatch {
+/**
+ * Boards are bought as many as are wanted, none are taken from the shop's own. The plan is the one that costs least, the work at the
+ * saws with it where the shop has said its minutes.
+ */
+export function lineBatch(line: Line, units: number, shop: Pick<Shop, "kerf" | "minutes" | "wage">): LineBatch {
+  const { kerf, minutes } = shop;
   const things = line.map((item) => ({ item, made: units * madeForOne(item) }));
   const plans = things.map(({ item, made }) => planBoardsCheapest(times(item.pieces, made), kerf, "bought"));
   const alone = things.map(({ item }, i): Alone => {
@@ -34,10 +39,18 @@ export function lineBatch(line: Line, units: number, kerf: Exact, minutes: ShopM
     const hours = minutes && hoursOf(item, units, boards, kerf, minutes);
     return { item, boards: boards.length, proof: proofOf(plans[i] ?? []), ...(hours ? { hours } : {}) };
   });
-  const list = listTogether(things, plans, kerf);
-  const runs = sawRunsOf(list.plan.flatMap((board) => sawCutsOf(board, kerf)));
   const work = alone.flatMap(({ hours }) => hours ?? []);
-  return { units, list, runs, alone, ...(minutes ? { minutes: minutesOf(work, runs, minutes) } : {}) };
+  const [best] = listsTogether(things, plans, kerf)
+    .map((list) => {
+      const runs = sawRunsOf(list.plan.flatMap((board) => sawCutsOf(board, kerf)));
+      const spent = shop.minutes && minutesOf(work, runs, shop.minutes);
+      const dollars = spent ? list.proof.cost.add(spent.together.div(60).mul(shop.wage)) : list.proof.cost;
+      return { list, runs, dollars, ...(spent ? { minutes: spent } : {}) };
+    })
+    .sort((a, b) => a.dollars.compare(b.dollars));
+  if (!best) throw new Error("no plan for a line");
+  const { dollars: _, ...chosen } = best;
+  return { units, alone, ...chosen };
 }
 
 const times = (pieces: readonly Piece[], made: number): Piece[] =>
@@ -45,17 +58,20 @@ const times = (pieces: readonly Piece[], made: number): Piece[] =>
 
 type Thing = { readonly item: Item; readonly made: number };
 
-/** A plan for all that isn't proven may be dearer than those of each alone: then these stand, with the bound for all. */
-function listTogether(things: readonly Thing[], plans: readonly CuttingPlan[][], kerf: Exact): YardList {
+/** All planned together, and each alone: boards saved may cost more in saw cuts. Of all of these none is under the first's bound. */
+function listsTogether(things: readonly Thing[], plans: readonly CuttingPlan[][], kerf: Exact): YardList[] {
+  if (things.length === 1) return [yardListOf(things, plans.flat(), kerf)];
   const alone = plans.flatMap((own, i) => own.map((plan) => remarked(plan, String(i + 1))));
-  if (things.length === 1) return yardListOf(things, plans.flat(), kerf);
   const pieces = things.flatMap(({ item, made }, i) =>
     times(item.pieces, made).map((piece) => ({ ...piece, mark: `${i + 1}${piece.mark}` })),
   );
   const together = planBoardsCheapest(pieces, kerf, "bought");
-  const [joint, apart] = [proofOf(together), proofOf(alone)];
-  if (joint.cost.compare(apart.cost) <= 0) return yardListOf(things, together, kerf);
-  return { ...yardListOf(things, alone, kerf), proof: { ...apart, lowerBound: joint.lowerBound, proven: false } };
+  const { lowerBound } = proofOf(together);
+  const { cost } = proofOf(alone);
+  return [
+    yardListOf(things, together, kerf),
+    { ...yardListOf(things, alone, kerf), proof: { cost, lowerBound, proven: lowerBound.equals(cost) } },
+  ];
 }
 
 function remarked({ board, sawn, problem, plan }: CuttingPlan, prefix: string): CuttingPlan {

@@ -5,6 +5,7 @@ import { planCuts } from "../cutting/plan-cuts.ts";
 import type { Piece } from "../item/item.ts";
 import { compareLengths, type Exact, exact, isExact, type Length, zero } from "../units/length.ts";
 import type { Board, OwnBoard } from "../yard/yard.ts";
+import { isTwoWay, rippedFirst } from "./rip-first.ts";
 
 /** What is sawn from boards under one mark of a problem: a piece, or each sort of board that a piece is glued up of. */
 export type SawnPiece = {
@@ -159,12 +160,24 @@ function plannedBefore(problem: CutProblem): CutPlan | undefined {
     typeof value === "object" && value !== null && "toFraction" in value ? (value as Exact).toFraction() : value,
   );
   if (known.has(key)) return known.get(key);
-  const quick = planCuts(problem);
-  const count = problem.pieces.reduce((sum, piece) => sum + piece.count, 0);
-  const plan = quick?.proven || count > manyPieces ? quick : planCuts({ ...problem, effort: 1 });
+  const plan = ripFirstWhereAsCheap(problem);
   const faults = plan ? checkPlan(problem, plan) : [];
   if (faults.length > 0) throw new Error(`a cutting plan does not add up: ${faults.join("; ")}`);
   if (known.size >= mostKnown) known.delete(known.keys().next().value as string);
   known.set(key, plan);
   return plan;
+}
+
+/** A plan that is crosscut first only where that saves money: it takes more cuts, and short pieces are ripped. */
+function ripFirstWhereAsCheap(problem: CutProblem): CutPlan | undefined {
+  const quick = planCuts(problem);
+  const count = problem.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const plan = quick?.proven || count > manyPieces ? quick : planCuts({ ...problem, effort: 1 });
+  if (plan === undefined) return undefined;
+  const boards = plan.boards.map((board) => rippedFirst(problem, board));
+  if (boards.every((board) => board.order === "rip" || !isTwoWay(board))) return { ...plan, boards };
+  const ripped = planCuts({ ...problem, order: "rip" });
+  return ripped && ripped.cost.compare(plan.cost) <= 0 && ripped.boards.length <= boards.length
+    ? { ...ripped, lowerBound: plan.lowerBound, proven: plan.proven }
+    : { ...plan, boards };
 }

@@ -47,7 +47,7 @@ export function linesOf(items: readonly Item[]): { readonly name: string; readon
 export function batchSheetLeaf(name: string, line: Line, shop: Shop): BatchSheet {
   const units = shop.selling?.batch ?? 1;
   const asked = line.length === 1 ? [units] : [...new Set([1, units])];
-  const together = asked.map((each) => lineBatch(line, each, shop.kerf, shop.minutes));
+  const together = asked.map((each) => lineBatch(line, each, shop));
   const batch = together.at(-1) as LineBatch;
   const [first, ...others] = [
     ...oneByOne(name, line, shop),
@@ -121,7 +121,10 @@ function togetherBlocks(line: Line, batches: readonly LineBatch[], shop: Shop): 
     { kind: "list", mark: "dot", items: line.map((item, i) => plain(titleOf(item, i, line))) },
     ...tableOf({
       caption: "Boards bought and cut for each thing by itself, and for all together",
-      heads: ["Of each", "Boards apart", "Together", "Saved", ...(timed ? ["Time apart", "Together", "Saved"] : [])],
+      heads: [
+        ...["Of each", "Boards apart", "Boards together", "Boards saved"],
+        ...(timed ? ["Time apart", "Time together", "Time saved"] : []),
+      ],
       rows: batches.map((batch) => {
         const { cost } = batch.list.proof;
         const { minutes } = batch;
@@ -131,17 +134,24 @@ function togetherBlocks(line: Line, batches: readonly LineBatch[], shop: Shop): 
           formatDollars(cost),
           formatDollars(dollars(batch).sub(cost)),
           ...(minutes
-            ? [minutes.apart, minutes.together, minutes.apart.sub(minutes.together)].map((each) => formatMinutes(each))
+            ? [
+                formatMinutes(minutes.apart),
+                formatMinutes(minutes.together),
+                savedTime(minutes.apart.sub(minutes.together)),
+              ]
             : []),
         ];
       }),
     }),
     ...words(
-      "Together, boards are fetched once and each saw is set once for all things; the number before a mark says whose piece it is.",
+      "Together, boards are fetched once and each saw is set once for all things. Their boards are planned together where that costs less, the work at the saws counted with them. The number before a mark says whose piece it is.",
       true,
     ),
   ];
 }
+
+const savedTime = (minutes: Exact): string =>
+  minutes.compare(0) < 0 ? `${formatMinutes(minutes.neg())} more` : formatMinutes(minutes);
 
 function yardBlocks({ list }: LineBatch, shop: Shop): PaperSheet["blocks"] {
   const tables = boughtTables(list, binderEdition(shop.division).bare);

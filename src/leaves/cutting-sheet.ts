@@ -3,7 +3,7 @@ import { drawBoard } from "../drawing/board-layout.ts";
 import { binderSheet } from "../drawing/sheet.ts";
 import type { PlannedBoard, PlannedStrip } from "../findings/board-plan.ts";
 import { shortHolds } from "../findings/hand-safety.ts";
-import { offcutsOf } from "../findings/offcuts.ts";
+import { type Offcut, offcutsOf } from "../findings/offcuts.ts";
 import { sawCutsOf } from "../findings/saw-cuts.ts";
 import { sawRunsOf } from "../findings/saw-runs.ts";
 import type { YardList } from "../findings/yard-list.ts";
@@ -13,7 +13,7 @@ import type { Shop } from "../yard/yard.ts";
 import type { BinderEdition } from "./edition.ts";
 import type { Picture, Table } from "./leaf.ts";
 import { pictureOn } from "./picture.ts";
-import { holdWords, safeOrder, settingsTable } from "./saw-settings.ts";
+import { boardWords, holdWords, safeOrder, settingsTable } from "./saw-settings.ts";
 import { proofWords } from "./yard-sheet.ts";
 
 export type CuttingSheet = {
@@ -66,16 +66,27 @@ export function cuttingSheet(
     settings: settingsTable(sawRunsOf(cuts.flat()), bare),
     safety: [safeOrder, ...shortHolds(cuts.flat(), saws).map((hold) => holdWords(hold, length))],
     offcuts: {
-      caption: `Offcuts worth keeping: from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}, in inches; write them into the yard file under in-stock`,
-      heads: ["Board", "Length", "Width", "Left of"],
-      rows: offcutsOf(plan, saws).map((offcut) => [
-        offcut.board.name,
-        bare(offcut.length),
-        bare(offcut.width),
-        `board ${offcut.number}`,
-      ]),
+      caption: `Offcuts worth keeping, from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}`,
+      heads: ["Board", "Length", "Width", "Number", "Left of"],
+      rows: offcutRows(offcutsOf(plan, saws), bare),
     },
   };
+}
+
+/** Like ones together. */
+function offcutRows(offcuts: readonly Offcut[], length: (inches: Length) => string): string[][] {
+  const rows = new Map<string, { readonly cells: string[]; readonly boards: number[] }>();
+  for (const offcut of offcuts) {
+    const cells = [offcut.board.name, length(offcut.length), length(offcut.width)];
+    const row = rows.get(cells.join()) ?? { cells, boards: [] };
+    row.boards.push(offcut.number);
+    rows.set(cells.join(), row);
+  }
+  return [...rows.values()].map(({ cells, boards }) => [
+    ...cells,
+    String(boards.length),
+    boardWords([...new Set(boards)].sort((a, b) => a - b)),
+  ]);
 }
 
 /** Boards that are cut alike stand together, where the first of them stands. */
@@ -95,12 +106,10 @@ function alike(plan: readonly PlannedBoard[]): [PlannedBoard, ...PlannedBoard[]]
   return [...groups.values()];
 }
 
-function boardNames(boards: readonly PlannedBoard[]): string {
-  const numbers = boards.map(({ number }) => String(number));
-  return numbers.length === 1
-    ? `Board ${numbers[0]}`
-    : `Boards ${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1)}, ${numbers.length} alike`;
-}
+const boardNames = (boards: readonly PlannedBoard[]): string => {
+  const words = boardWords(boards.map(({ number }) => number));
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}${boards.length > 1 ? `, ${boards.length} alike` : ""}`;
+};
 
 const stockWords = ({ board, stock, own, width }: PlannedBoard, { length }: BinderEdition): string =>
   own

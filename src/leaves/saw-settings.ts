@@ -9,7 +9,7 @@ import type { Table } from "./leaf.ts";
 type Said = (length: Length) => string;
 
 export const settingsTable = (runs: readonly SawRun[], length: Said): Table => ({
-  caption: "Saw settings in the order of the work, sizes in inches; tick each when its cuts are made",
+  caption: "Saw settings, in order",
   heads: ["Saw", "Set to", "Cuts", "Gives", "Where"],
   rows: runs.map((run) => [
     run.saw === "rip" ? "Rip" : "Crosscut",
@@ -42,16 +42,19 @@ function givesWords({ saw, size, cuts }: SawRun): string {
     .join(", ");
 }
 
-/** `board 1: 2–4, 7; board 2: 2`. */
+/** `board 1: 2–4, 7; boards 2–5: 2`: boards with the same cuts together. */
 export function whereWords(cuts: readonly SawCut[]): string {
-  const boards = [...new Set(cuts.map(({ board }) => board))].sort((a, b) => a - b);
-  return boards
-    .map((board) => {
-      const numbers = cuts.filter((cut) => cut.board === board).map(({ number }) => number);
-      return `board ${board}: ${ranges(numbers).join(", ")}`;
-    })
-    .join("; ");
+  const boards = new Map<string, number[]>();
+  for (const board of [...new Set(cuts.map((cut) => cut.board))].sort((a, b) => a - b)) {
+    const numbers = ranges(cuts.filter((cut) => cut.board === board).map(({ number }) => number)).join(", ");
+    boards.set(numbers, [...(boards.get(numbers) ?? []), board]);
+  }
+  return [...boards].map(([numbers, own]) => `${boardWords(own)}: ${numbers}`).join("; ");
 }
+
+/** `board 3`, `boards 3–6, 9`. */
+export const boardWords = (boards: readonly number[]): string =>
+  `${boards.length === 1 ? "board" : "boards"} ${ranges(boards).join(", ")}`;
 
 function ranges(numbers: readonly number[]): string[] {
   const found: [first: number, last: number][] = [];

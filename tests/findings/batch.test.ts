@@ -5,17 +5,19 @@ import type { Item } from "../../src/item/item.ts";
 import { batchSheetLeaf, linesOf } from "../../src/leaves/batch-sheet.ts";
 import { corral, rack, shop } from "../leaves/worked-goods.ts";
 import { pricedShop, riserRecipe, workItem } from "./riser.ts";
-import { fenceBoard, inch, kerf, piece } from "./timber.ts";
+import { fenceBoard, inch, piece } from "./timber.ts";
 
 const priced = pricedShop();
 const riser = workItem(riserRecipe);
+/** A shop that hasn't said its minutes: only boards count. */
+const { minutes: _, ...wood } = shop;
 const like = (title: string, ...pieces: ReturnType<typeof piece>[]): Item => ({ ...corral[0], title, pieces });
 const three = like("Three", piece("A", 3, inch("35"), fenceBoard));
 const one = like("One", piece("A", 1, inch("35"), fenceBoard));
 
 describe("two things of a line", () => {
   it("three of 35 take two boards of 70 1/2, one of 35 another; together four of 35 take two, 4.25 less", () => {
-    const { list, alone } = lineBatch([three, one], 1, kerf, undefined);
+    const { list, alone } = lineBatch([three, one], 1, wood);
     expect(alone.map(({ boards, proof }) => [boards, proof.cost.valueOf()])).toEqual([
       [2, 8.5],
       [1, 4.25],
@@ -24,26 +26,26 @@ describe("two things of a line", () => {
   });
 
   it("the second's pieces are marked 2A, so that nobody mixes them up", () => {
-    const { list } = lineBatch([three, one], 1, kerf, undefined);
+    const { list } = lineBatch([three, one], 1, wood);
     const marks = list.plan.flatMap(({ strips }) => strips.flatMap(({ pieces }) => pieces.map(({ mark }) => mark)));
     expect(marks.sort()).toEqual(["1A", "1A", "1A", "2A"]);
   });
 
   it("together is never dearer than apart: the corral and the rack, one of each", () => {
-    const { list, alone } = lineBatch([corral[0], rack[0]], 1, shop.kerf, undefined);
+    const { list, alone } = lineBatch([corral[0], rack[0]], 1, wood);
     const apart = alone.reduce((sum, { proof }) => sum + proof.cost.valueOf(), 0);
     expect(list.proof.cost.valueOf()).toBeLessThanOrEqual(apart);
   });
 
   it("fasteners are whole packs of both: what each takes, added", () => {
-    const [both, alone] = [lineBatch([three, one], 2, kerf, undefined), lineBatch([three], 2, kerf, undefined)];
+    const [both, alone] = [lineBatch([three, one], 2, wood), lineBatch([three], 2, wood)];
     expect(both.list.fasteners.map(({ count }) => count)).toEqual(alone.list.fasteners.map(({ count }) => 2 * count));
   });
 });
 
 describe("the work of two risers of a line", () => {
   it("apart 2 x 61.12; together one fetching of 20 and two stops of 2 are saved: 122.24 - 24 = 98.24 minutes", () => {
-    const { minutes } = lineBatch([riser, { ...riser, title: "Another riser" }], 1, kerf, priced.minutes);
+    const { minutes } = lineBatch([riser, { ...riser, title: "Another riser" }], 1, priced);
     expect([minutes?.apart.valueOf(), minutes?.together.valueOf()]).toEqual([122.24, 98.24]);
   });
 });

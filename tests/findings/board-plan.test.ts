@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { drawBoard } from "../../src/drawing/board-layout.ts";
 import { binderSheet } from "../../src/drawing/sheet.ts";
 import { type PlannedBoard, planBoards } from "../../src/findings/board-plan.ts";
+import { rippedFirst } from "../../src/findings/rip-first.ts";
 import { sawCutsOf } from "../../src/findings/saw-cuts.ts";
 import type { Piece } from "../../src/item/item.ts";
 import { cuttingSheet } from "../../src/leaves/cutting-sheet.ts";
@@ -57,6 +58,7 @@ function findFaults(plan: readonly PlannedBoard[], pieces: readonly Piece[], saw
   return faults;
 }
 
+const empty = { name: "", kerf, trim: exact(0), boards: [], order: "either", effort: 1 } as const;
 const proof = { cost: exact(0), lowerBound: exact(0), proven: true };
 
 const marksOf = (board: PlannedBoard | undefined): string[] =>
@@ -151,6 +153,38 @@ describe("boards as they lie", () => {
     expect(plan.map((one) => [one.order, one.stock.length.valueOf()])).toEqual([["crosscut", 41]]);
     expect(marksOf(plan[0])).toEqual(["A A A", "B"]);
     expect(findFaults(plan, pieces, 1 / 8)).toEqual([]);
+  });
+
+  it("two lengths of the same three widths are three strips of two: ripped first, whatever else would be as cheap", () => {
+    const pieces = [piece("A", 3, inch("40"), fenceBoard, strip), piece("B", 3, inch("30"), fenceBoard, strip)];
+    const plan = planBoards(pieces, kerf);
+    expect(plan.map(({ order }) => order)).toEqual(["rip"]);
+    expect(marksOf(plan[0])).toEqual(["B A", "B A", "B A"]);
+    expect(sawCutsOf(plan[0] as PlannedBoard, kerf).filter(({ saw }) => saw === "rip")).toHaveLength(3);
+  });
+
+  it("lengths whose strips differ can't be ripped first: three of 1 3/4 behind one of 5 stay crosscut first", () => {
+    const cuts = {
+      id: "41",
+      order: "crosscut",
+      pieces: [
+        ...[0, 1, 2].map((i) => ({ mark: "A", at: 0, across: i * 1.875, turned: false, flipped: false })),
+        { mark: "B", at: 20.125, across: 0, turned: false, flipped: false },
+      ],
+    } as const;
+    const sized = (mark: string, length: number, width: string) => ({
+      ...{ mark, length: exact(length), width: inch(width), count: 1, showFace: false },
+      ends: [0, 0] as const,
+    });
+    const problem = { ...empty, pieces: [sized("A", 20, "1 3/4"), sized("B", 20, "5")] };
+    expect(rippedFirst(problem, cuts)).toBe(cuts);
+    const alike = { ...problem, pieces: [sized("A", 20, "1 3/4"), sized("B", 20, "1 3/4")] };
+    expect(rippedFirst(alike, cuts).pieces.map(({ mark, at, across }) => [mark, at, across])).toEqual([
+      ["A", 0, 0],
+      ["B", 20.125, 0],
+      ["A", 0, 1.875],
+      ["A", 0, 3.75],
+    ]);
   });
 
   it("a piece of another thickness says so wherever it lies", () => {

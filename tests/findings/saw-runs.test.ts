@@ -88,6 +88,7 @@ describe("settings", () => {
     const [any] = cuts;
     if (!any) throw new Error("no cut");
     const at = (board: number, number: number): SawCut => ({ ...any, board, number });
+    expect(whereWords([at(4, 1), at(2, 1), at(3, 1)])).toBe("boards 2–4: 1");
     expect(whereWords([at(2, 1), at(1, 7), at(1, 2), at(1, 4), at(1, 3), at(2, 2)])).toBe(
       "board 1: 2–4, 7; board 2: 1, 2",
     );

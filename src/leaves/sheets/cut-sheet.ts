@@ -11,12 +11,20 @@ export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: S
   return sheetOf("cutting", "Cutting", "Cut", [
     ...cautionsOf(cautionsFor(cuttingOperations(item))),
     ...words(
-      `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board, in the order of the small numbers; what is crossed out is trimmed off, what is grey is left over.`,
+      `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board, in the order of the small numbers; what is crossed out is trimmed off, what is grey is left over. Set the saws in the order of the table and tick each setting when its cuts are made.`,
     ),
     ...cutting.safety.flatMap((text) => words(text)),
     ...tableOf(cutting.settings, true),
     ...cutting.boards.flatMap(boardBlocks),
-    ...(readers === "shop" ? [...tableOf(cutting.offcuts), ...words(cutting.proof, true)] : []),
+    ...(readers === "shop"
+      ? [
+          ...tableOf(cutting.offcuts),
+          ...words(
+            `${cutting.offcuts.rows.length > 0 ? "Write offcuts that you keep into the yard file under in-stock. " : ""}${cutting.proof}`,
+            true,
+          ),
+        ]
+      : []),
   ]);
 }
 
