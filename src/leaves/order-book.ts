@@ -1,10 +1,10 @@
 // All orders that can be made -> the order book of the binder, by the day they are due. Private.
 import { byDue, pricesTogether } from "../findings/order-book.ts";
+import type { Ordered } from "../findings/ordered.ts";
 import { formatDollars } from "../units/money.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { Link } from "./leaf.ts";
 import { proofText } from "./order-sheet.ts";
-import type { Ordered } from "./ordered.ts";
 import { indexPath, orderPath } from "./paths.ts";
 
 export type OrderBook = {

@@ -1,15 +1,14 @@
 // An order and what is made for it -> its work sheet in the binder: what to cut, letter, coat and pack, and what is agreed. Private.
-import type { LetterFont } from "../drawing/lettering/letter-font.ts";
-import { letteringWidth } from "../drawing/lettering/lettered-view.ts";
 import { madeForOne } from "../findings/hours.ts";
 import { pricesTogether } from "../findings/order-book.ts";
+import type { Ordered } from "../findings/ordered.ts";
 import type { Pricing } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
+import { sayingWidth } from "../item/text-fields/letter-widths.ts";
 import { formatDollars } from "../units/money.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type BinderEdition, binderEdition } from "./edition.ts";
 import type { Fact, Link, Table } from "./leaf.ts";
-import type { Ordered } from "./ordered.ts";
 import { formSheetPath, indexPath, orderBookPath, proofPath } from "./paths.ts";
 import { channelWords } from "./price-columns.ts";
 import { spelled } from "./spelled.ts";
@@ -39,12 +38,7 @@ export type OrderSheet = {
 export const hasWords = ({ words }: Ordered): boolean => words.length > 0;
 
 /** `pricing` is that of the variant that is ordered. */
-export function orderSheetLeaf(
-  ordered: Ordered,
-  shop: Shop,
-  pricing: Pricing | undefined,
-  font: LetterFont,
-): OrderSheet {
+export function orderSheetLeaf(ordered: Ordered, shop: Shop, pricing: Pricing | undefined): OrderSheet {
   const { order, item } = ordered;
   const edition = binderEdition(shop.division);
   const made = order.count * madeForOne(item);
@@ -61,7 +55,7 @@ export function orderSheetLeaf(
     facts: factsOf(ordered, pricing, made),
     ...(order.notes === undefined ? {} : { notes: order.notes }),
     pieces: piecesFor(item, made, edition),
-    ...(hasWords(ordered) ? { letters: lettersTable(ordered, edition, font) } : {}),
+    ...(hasWords(ordered) ? { letters: lettersTable(ordered, edition) } : {}),
     ...(item.variant.finish.length > 0 ? { coats: coatsTable(item) } : {}),
     done: doneList(ordered),
   };
@@ -118,7 +112,7 @@ const piecesFor = (item: Item, made: number, { bare }: BinderEdition): Table => 
   ]),
 });
 
-function lettersTable({ item, words }: Ordered, { bare }: BinderEdition, font: LetterFont): Table {
+function lettersTable({ item, words }: Ordered, { bare }: BinderEdition): Table {
   const marks = new Map(item.members.map(({ id, mark }) => [id, mark]));
   const inRows = item.textFields.length > 0;
   return {
@@ -132,7 +126,7 @@ function lettersTable({ item, words }: Ordered, { bare }: BinderEdition, font: L
         ? [
             marks.get(field.member) ?? "",
             bare(field.height),
-            letteringWidth(font, text, field.height).toFixed(1),
+            sayingWidth(text, field.height).toFixed(1),
             bare(field.width),
           ]
         : [];

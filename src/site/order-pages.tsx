@@ -2,12 +2,12 @@
 import { LetteringProofPage } from "../../layouts/lettering-proof.tsx";
 import { OrderBookPage } from "../../layouts/order-book.tsx";
 import { OrderSheetPage } from "../../layouts/order-sheet.tsx";
+import type { Ordered } from "../findings/ordered.ts";
 import type { Pricing } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import { letteringProofLeaf } from "../leaves/lettering-proof.ts";
 import { orderBookLeaf } from "../leaves/order-book.ts";
 import { hasWords, orderSheetLeaf } from "../leaves/order-sheet.ts";
-import type { Ordered } from "../leaves/ordered.ts";
 import { orderBookPath, orderPath, proofPath, rootFrom } from "../leaves/paths.ts";
 import { storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
@@ -28,7 +28,7 @@ export function orderPages(
     { path: `binder/${orderBookPath}`, html: book },
     ...orders.flatMap((ordered) => {
       const path = orderPath(ordered.order.slug);
-      const leaf = orderSheetLeaf(ordered, shop, pricingOf(ordered.item), signFont());
+      const leaf = orderSheetLeaf(ordered, shop, pricingOf(ordered.item));
       const sheet = { path: `binder/${path}`, html: pageHtml(<OrderSheetPage leaf={leaf} root={rootFrom(path)} />) };
       if (!hasWords(ordered)) return [sheet];
       const to = proofPath(ordered.order.slug);

@@ -1,6 +1,6 @@
 // A content folder's texts -> everything worked out, and every problem of every file.
 
-import { type Ordered, orderedOf } from "../leaves/ordered.ts";
+import { type Ordered, orderedOf } from "../findings/ordered.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { textUnder } from "../problems/yaml-tree.ts";
 import { readFrontMatter } from "../recipe/front-matter.ts";
@@ -9,7 +9,6 @@ import { readRecipe } from "../recipe/read-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { readOrders } from "../yard/read-orders.ts";
 import { type Content, drawingOf, type SourceFile, startOf } from "./content-files.ts";
-import { signFont } from "./letter-font.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
 
@@ -45,7 +44,7 @@ function workOrders(
   const read = readOrders(files);
   if (recipes.some(({ problems }) => problems.length > 0)) return { orders: [], problems: read.problems };
   const goods = recipes.map(({ items }) => items);
-  const worked = read.orders.map((order) => orderedOf(order, goods, signFont()));
+  const worked = read.orders.map((order) => orderedOf(order, goods));
   return {
     orders: worked.flatMap(({ ordered }) => ordered ?? []),
     problems: [...read.problems, ...worked.flatMap(({ problems }) => problems)],

@@ -3,12 +3,12 @@ import { describe, expect, it } from "vitest";
 import { LetteringProofPage } from "../../layouts/lettering-proof.tsx";
 import { OrderBookPage } from "../../layouts/order-book.tsx";
 import { OrderSheetPage } from "../../layouts/order-sheet.tsx";
-import { drawLettered, letteringWidth } from "../../src/drawing/lettering/lettered-view.ts";
+import { drawLettered } from "../../src/drawing/lettering/lettered-view.ts";
+import { type Ordered, orderedOf } from "../../src/findings/ordered.ts";
 import { pricingOf } from "../../src/findings/pricing.ts";
 import { letteringProofLeaf } from "../../src/leaves/lettering-proof.ts";
 import { orderBookLeaf } from "../../src/leaves/order-book.ts";
 import { orderSheetLeaf } from "../../src/leaves/order-sheet.ts";
-import { type Ordered, orderedOf } from "../../src/leaves/ordered.ts";
 import { spelled } from "../../src/leaves/spelled.ts";
 import { storeShop } from "../../src/leaves/store-item.ts";
 import { signFont } from "../../src/site/letter-font.ts";
@@ -31,12 +31,12 @@ const order = (lines: string, mark = "14 MK"): Order => {
   return orders[0];
 };
 const made = (lines: string, mark?: string): Ordered => {
-  const { ordered, problems } = orderedOf(order(lines, mark), goods, font);
+  const { ordered, problems } = orderedOf(order(lines, mark), goods);
   if (!ordered) throw new Error(problems.map(({ says }) => says).join(" "));
   return ordered;
 };
 const told = (lines: string, of = goods) =>
-  orderedOf(order(lines), of, font).problems.map(({ at, code, nearest }) => [`${at.line}:${at.column}`, code, nearest]);
+  orderedOf(order(lines), of).problems.map(({ at, code, nearest }) => [`${at.line}:${at.column}`, code, nearest]);
 
 const five = "  item: Stall price ladder\n  saying: Apples / Pears / Plums / Quinces / Ask us\n";
 
@@ -80,14 +80,13 @@ describe("what is ordered", () => {
     expect(told("  item: Stall riser\n  saying: Eggs\n")).toEqual([["6:11", "order-no-letters", undefined]]);
   });
 
-  it("letters twice as high run twice as wide, and a blank in the middle takes room", () => {
-    expect(letteringWidth(font, "Eggs", 3)).toBeCloseTo(2 * letteringWidth(font, "Eggs", 1.5), 9);
-    expect(letteringWidth(font, "Eg gs", 1.5)).toBeGreaterThan(letteringWidth(font, "Eggs", 1.5));
+  it("letters that no sign is cut in are told", () => {
+    expect(told("  item: Stall price ladder\n  saying: Äpfel ☃\n")).toEqual([["6:11", "text-letters", undefined]]);
   });
 
   it("words too long for the room of their row are told with both widths", () => {
     const long = "  item: Stall price ladder\n  saying: A / B / C / D / Gooseberries and currants\n";
-    const { problems } = orderedOf(order(long), goods, font);
+    const { problems } = orderedOf(order(long), goods);
     expect(problems.map(({ code }) => code)).toEqual(["order-too-wide"]);
     expect(problems[0]?.says).toMatch(/takes 2\d(\.\d)? in in letters 1\.5 in high, and the row is 1\d(\.\d)? in wide/);
   });
@@ -101,7 +100,7 @@ describe("what is ordered", () => {
 
 describe("the work sheet of an order", () => {
   const two = made(`${five}  variant: slate\n  count: 2\n  notes: Knock at the back.\n`);
-  const sheet = orderSheetLeaf(two, shop, undefined, font);
+  const sheet = orderSheetLeaf(two, shop, undefined);
 
   it("cuts twice the pieces for two: one plank of each length on it is two", () => {
     const once = ladder[1]?.pieces.map(({ count }) => String(count * 2));
@@ -116,7 +115,7 @@ describe("the work sheet of an order", () => {
       "P · e · a · r · s",
       expect.any(String),
       "1\u00a01\u20442",
-      "5.3",
+      "5.6",
       expect.any(String),
     ]);
   });
@@ -130,7 +129,7 @@ describe("the work sheet of an order", () => {
   it("warns of a price under every floor: 40 is under the local 49", () => {
     const cheap = made("  item: Stall riser\n").order;
     const ordered = { ...made("  item: Stall riser\n"), order: { ...cheap, price: shop.wage.add(10) } };
-    const { warnings } = orderSheetLeaf(ordered, shop, pricingOf(ordered.item, shop), font);
+    const { warnings } = orderSheetLeaf(ordered, shop, pricingOf(ordered.item, shop));
     expect(warnings).toEqual(["Agreed for $40.00, under every floor; the lowest is $49.00 (local)."]);
   });
 
@@ -138,7 +137,7 @@ describe("the work sheet of an order", () => {
     const html = renderToString(OrderSheetPage({ leaf: sheet, root: "../" }));
     for (const text of ["Knock at the back.", 'href="../proofs/14-mk.html"', "Quinces", "2026-12-05"])
       expect(html).toContain(text);
-    expect(orderSheetLeaf(made("  item: Stall riser\n"), shop, undefined, font).proof).toBeUndefined();
+    expect(orderSheetLeaf(made("  item: Stall riser\n"), shop, undefined).proof).toBeUndefined();
   });
 });
 

@@ -1,4 +1,4 @@
-// Rows of letters on an item -> how wide they run, and how they stand on it, seen straight from in front of them.
+// Rows of letters on an item -> how they stand on it, seen straight from in front of them.
 import type { Vec3 } from "../../geometry/shape.ts";
 import { add, cross, dot, times } from "../../geometry/vector.ts";
 import type { View } from "../../geometry/view.ts";
@@ -8,17 +8,13 @@ import type { Drawing, Mark, Paper, Tone } from "../drawing.ts";
 import { extrasOf } from "../extras.ts";
 import { inPlace, type Picture, type Placement, pictureSize, spotOnPaper, takePicture } from "../picture.ts";
 import { fitScale } from "../scale.ts";
-import { mmPerInch, pictorialPen, type Sheet, storeSheet } from "../sheet.ts";
+import { pictorialPen, type Sheet, storeSheet } from "../sheet.ts";
 import { drawStanding } from "../standing-view.ts";
 import type { LetterFont } from "./letter-font.ts";
 import { setRow } from "./set-row.ts";
 
 const edge = 2;
 const ink: Tone = { kind: "coat", colour: "#1f1a17", shade: 0 };
-
-/** Inches from the left of the first letter's ink to the right of the last one's, in capitals so high. */
-export const letteringWidth = (font: LetterFont, text: string, high: number): number =>
-  setRow(font, text, high * mmPerInch).width / mmPerInch;
 
 /**
  * A drawing for each side that letters stand on, in the order of the rows. The wood is drawn bare, so that the letters can be read

@@ -1,7 +1,7 @@
 // An order and the worked-out recipes -> what is made for it: the variant with the buyer's words on it, or why it can't be.
-import type { LetterFont } from "../drawing/lettering/letter-font.ts";
-import { letteringWidth } from "../drawing/lettering/lettered-view.ts";
+
 import type { Item, TextField } from "../item/item.ts";
+import { sayingWidth, unknownLetters } from "../item/text-fields/letter-widths.ts";
 import { nearest } from "../problems/nearest.ts";
 import type { Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
@@ -21,7 +21,6 @@ export type Ordered = {
 export function orderedOf(
   order: Order,
   goods: readonly (readonly Item[])[],
-  font: LetterFont,
 ): { readonly ordered?: Ordered; readonly problems: readonly Problem[] } {
   const variants = goods.find(([first]) => first?.slug === slug(order.item.text));
   if (!variants) {
@@ -37,7 +36,7 @@ export function orderedOf(
     const facts = { what, known, nearest: nearest(slug(what), known) };
     return { problems: [problem("order-variant", variant?.at ?? order.at, facts)] };
   }
-  const problems = wordProblems(order, item, font);
+  const problems = wordProblems(order, item);
   if (problems.length > 0) return { problems };
   const words = placesOf(item).map(({ standard }, i) => textFor(order, i)?.text ?? standard);
   const textFields = item.textFields.map((field, i) => ({ ...field, says: words[i] ?? field.says }));
@@ -57,7 +56,7 @@ function placesOf({ textFields, sayings }: Item): readonly Spot[] {
 
 const textFor = ({ sayings }: Order, row: number): Written | undefined => sayings[sayings.length > 1 ? row : 0];
 
-function wordProblems(order: Order, item: Item, font: LetterFont): Problem[] {
+function wordProblems(order: Order, item: Item): Problem[] {
   const { sayings } = order;
   const [first] = sayings;
   const spots = placesOf(item);
@@ -68,17 +67,19 @@ function wordProblems(order: Order, item: Item, font: LetterFont): Problem[] {
   if (spots.length === 0) return [problem("order-no-letters", first.at, { title: item.title })];
   if (sayings.length > 1 && sayings.length !== spots.length)
     return [problem("order-rows", first.at, { texts: sayings.length, rows: spots.length })];
-  const each = spots.map((spot, i) => tooLong(textFor(order, i) ?? first, spot, i, font));
+  const each = spots.map((spot, i) => tooLong(textFor(order, i) ?? first, spot, i));
   // The same words on many rows are told once, by the first that they are too long for.
   return sayings.length > 1 ? each.flat() : (each.find((found) => found.length > 0) ?? []);
 }
 
-function tooLong({ text, at }: Written, { most, field }: Spot, row: number, font: LetterFont): Problem[] {
+function tooLong({ text, at }: Written, { most, field }: Spot, row: number): Problem[] {
   const letters = [...text].length;
   if (text === "") return [problem("order-empty-row", at, { row: row + 1 })];
   if (most !== undefined && letters > most) return [problem("order-letters", at, { found: text, letters, most })];
   if (!field) return [];
-  const width = letteringWidth(font, text, field.height);
+  const unknown = unknownLetters(text);
+  if (unknown.length > 0) return [problem("text-letters", at, { saying: text, unknown })];
+  const width = sayingWidth(text, field.height);
   return width > field.width
     ? [
         problem("order-too-wide", at, {
