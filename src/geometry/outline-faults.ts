@@ -81,15 +81,28 @@ export function thinnestWood(loops: readonly (readonly Vec2[])[]): Web | undefin
   return least;
 }
 
-/** Every such line shorter than `under`, the shortest first, none within `under` of a shorter one. */
+/** Along one strip of wood places nearer than this many limits are one. */
+const oneStrip = 4;
+
+/** Every such line shorter than `under`, the shortest first; along one strip of wood only the shortest. */
 export function thinWood(loops: readonly (readonly Vec2[])[], under: number): Web[] {
   const turned = ccw(loops);
-  const webs = [...nearPairs(sidesOf(turned), () => under)].flatMap(([p, q]) => webOf(turned, p, q, under) ?? []);
-  return apart(
-    webs.sort((a, b) => a.width - b.width),
-    middleOf,
-    under,
-  );
+  const webs = [...nearPairs(sidesOf(turned), () => under)].flatMap(([p, q]) => {
+    const web = webOf(turned, p, q, under);
+    return web ? [{ web, between: [p.loop, q.loop].sort().join() }] : [];
+  });
+  const kept: typeof webs = [];
+  for (const each of webs.sort((a, b) => a.web.width - b.web.width)) {
+    const isSame = (other: typeof each): boolean => {
+      const [[ax, ay], [bx, by]] = [middleOf(each.web), middleOf(other.web)];
+      const far = Math.hypot(bx - ax, by - ay);
+      if (far < under) return true;
+      const strip = other.between === each.between && far < oneStrip * under;
+      return strip && isInWood(turned, [(ax + bx) / 2, (ay + by) / 2]);
+    };
+    if (!kept.some(isSame)) kept.push(each);
+  }
+  return kept.map(({ web }) => web);
 }
 
 export const middleOf = ({ from, to }: Web): Vec2 => [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];

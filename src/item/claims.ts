@@ -18,12 +18,13 @@ export function checkClaims(claims: readonly Claim[], measured: Measured, divisi
     if ("code" in come) return [come];
     const said = statedFigure(claim.value, come.kind, measured);
     if ("code" in said) return [said];
-    const facts = { claim: claim.text, said: print(said, division), come: print(come, division) };
+    const bound = claim.bound ? `${claim.bound} ` : "";
+    const facts = { claim: claim.text, said: `${bound}${print(said, division)}`, come: print(come, division) };
     if (said.kind !== come.kind)
       return [
         problem("claim-mixes", claim.at, { ...facts, saidKind: kindWords[said.kind], comeKind: kindWords[come.kind] }),
       ];
-    if (isTrue(said, come, division)) return [];
+    if (isTrue(said, come, division, claim.bound)) return [];
     const from = comesFrom(claim.what, measured);
     return [problem("claim-false", claim.at, { ...facts, from: from.words }, from.at)];
   });
@@ -36,14 +37,28 @@ function statedFigure(value: Claim["value"], as: Figure["kind"], measured: Measu
   return figureOf(value, undefined, measured);
 }
 
-function isTrue(said: Figure, come: Figure, division: Division): boolean {
-  if (said.kind === "length" && come.kind === "length") {
-    return asPrinted(said.value, division).equals(asPrinted(come.value, division));
+function isTrue(said: Figure, come: Figure, division: Division, bound: Claim["bound"]): boolean {
+  // A stated weight is meant to the last digit it is written with.
+  const stated = said.kind === "weight" ? said.pounds : printed(said, division);
+  const over = printed(come, division) - stated;
+  if (Math.abs(over) < 1e-9 || (said.kind !== "weight" && print(said, division) === print(come, division))) return true;
+  return bound === "at least" ? over > 0 : bound === "at most" && over < 0;
+}
+
+/** The number that is printed, in the unit of its kind. */
+function printed(figure: Figure, division: Division): number {
+  switch (figure.kind) {
+    case "length":
+      return asPrinted(figure.value, division).valueOf();
+    case "weight":
+      return poundsAsPrinted(figure.pounds);
+    case "area":
+      return figure.squareInches;
+    case "angle":
+      return figure.degrees;
+    case "number":
+      return figure.value;
   }
-  if (said.kind === "weight" && come.kind === "weight") {
-    return Math.abs(said.pounds - poundsAsPrinted(come.pounds)) < 1e-9;
-  }
-  return print(said, division) === print(come, division);
 }
 
 function print(figure: Figure, division: Division): string {

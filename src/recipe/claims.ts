@@ -1,14 +1,15 @@
 // `height of trestle: 34 1/2`, `weight: 14 lb` -> figures that must be true as printed.
-import type { Written } from "../problems/place.ts";
+import { further, type Written } from "../problems/place.ts";
 import { problem } from "../problems/problem.ts";
 import { parseNumber, plainSigns } from "../units/parse-number.ts";
-import type { Claim } from "./recipe.ts";
+import type { Claim, Sum } from "./recipe.ts";
 import { attempt, type Form, type Gathered, refuse, Scan } from "./scan.ts";
 import { readSum } from "./sum.ts";
 
 export const claimForm: Form = {
-  form: "MEASURE [of X]: LENGTH",
-  means: "The build stops unless the worked-out figure, as printed, is this one; a weight is given in lb.",
+  form: "MEASURE [of X]: [at least|at most ]LENGTH",
+  means:
+    "The build stops unless the worked-out figure, as printed, is this one, or no less or more; a weight is given in lb.",
   example: "height: 26",
 };
 
@@ -18,12 +19,35 @@ export function readClaim(key: Written, value: Written, into: Gathered): Claim |
     const scan = new Scan(key, claimForm, into);
     const sum = readSum(scan);
     scan.end();
-    const overall = sum.kind === "size" && ["width", "depth", "height"].includes(sum.name);
-    if (!overall && sum.kind !== "measure") refuse(problem("claim-of-what", key.at, { found: key.text }));
+    if (!comesOut(sum)) refuse(problem("claim-of-what", key.at, { found: key.text }));
     return sum;
   });
-  const stated = attempt(into.problems, () => readStated(value, into));
-  return what && stated && { at: key.at, text: `${key.text}: ${value.text}`, what, value: stated };
+  const bound = (["at least", "at most"] as const).find((words) => value.text.startsWith(`${words} `));
+  const rest = bound ? value.text.slice(bound.length + 1) : value.text;
+  const figure: Written = { text: rest, at: further(value.at, value.text.length - rest.length) };
+  const stated = attempt(into.problems, () => readStated(figure, into));
+  const text = `${key.text}: ${value.text}`;
+  return what && stated && { at: key.at, text, what, value: stated, ...(bound ? { bound } : {}) };
+}
+
+/** Whether a sum asks for anything that is worked out: an overall size, a measure, or a line of a placed thing. */
+function comesOut(sum: Sum): boolean {
+  switch (sum.kind) {
+    case "size":
+      return ["width", "depth", "height"].includes(sum.name);
+    case "measure":
+      return true;
+    case "line":
+      return sum.of !== undefined;
+    case "plus":
+    case "minus":
+      return comesOut(sum.left) || comesOut(sum.right);
+    case "times":
+    case "over":
+      return comesOut(sum.sum);
+    default:
+      return false;
+  }
 }
 
 function readStated(value: Written, into: Gathered): Claim["value"] {

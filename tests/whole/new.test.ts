@@ -20,7 +20,7 @@ function emptyContent(): string {
   const content = copyContent();
   made.push(join(content, ".."));
   rmSync(join(content, "recipes"), { recursive: true });
-  rmSync(join(content, "guide"), { recursive: true });
+  for (const folder of ["guide", "orders"]) rmSync(join(content, folder), { recursive: true, force: true });
   mkdirSync(join(content, "recipes"));
   return content;
 }
