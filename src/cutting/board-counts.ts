@@ -10,7 +10,10 @@ import { type Priced, priceAll, profitsOf, type Range } from "./pricing.ts";
 
 type Node = { readonly ranges: readonly Range[]; readonly bound: number };
 
-/** Betters plan and bound of the incumbent by looking at `most` nodes, the one with the least bound first. */
+/**
+ * Betters plan and bound of the incumbent by looking at `most` nodes, the one with the least bound first. `last`: the budget of a node
+ * whose boards are all settled, which can't be split any more.
+ */
 export function searchBoardCounts(
   master: Master,
   stocks: readonly Stock[],
@@ -20,6 +23,7 @@ export function searchBoardCounts(
   scale: number,
   root: Priced,
   budget: Budget,
+  last: Budget,
   incumbent: Incumbent,
   most: number,
 ): void {
@@ -68,6 +72,7 @@ export function searchBoardCounts(
     }
     dive(sizes.length, master, stocks, fillers, demand, ranges, scale, solved, -1, incumbent);
     if (bound >= incumbent.cost) return [];
+    const wide = ranges.findIndex(({ low, high }) => low < high);
     const bySize = priceAll(stocks, fillers, sizeProfits(), demand, ranges, scale);
     const byRoot = priceAll(stocks, fillers, root.profits, demand, ranges, scale);
     if (
@@ -80,12 +85,11 @@ export function searchBoardCounts(
         scale,
         [priced, bySize, byRoot],
         master.fills,
-        budget,
+        wide === -1 ? last : budget,
         incumbent,
       )
     )
       return [];
-    const wide = ranges.findIndex(({ low, high }) => low < high);
     if (wide === -1) {
       stuck = Math.min(stuck, bound);
       return [];

@@ -24,6 +24,7 @@ export type Covered = {
 /** How much a search may do at effort 1; each is a count of steps, so that a plan is the same on every machine. */
 const usual = {
   dives: 4,
+  moreDives: 24,
   fewPatterns: 300,
   patterns: 4_000,
   steps: 2_000_000,
@@ -32,7 +33,10 @@ const usual = {
   listing: 60_000_000,
   quick: 500,
   known: 3_000,
+  leafPatterns: 30_000,
+  leaf: 6_000,
   long: 40_000,
+  longKnown: 12_000,
   all: 40_000,
   nodes: 400,
 };
@@ -79,10 +83,13 @@ export function cover(
       incumbent.raise(incumbent.total(Math.ceil(bound - 1e-9)));
       return incumbent.closed || whole(value) <= incumbent.bound;
     });
-    for (let turn = -1; turn < usual.dives * effort - 1 && !incumbent.closed; turn++) {
-      dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
-      master.want(demand, incumbent.ranges());
-    }
+    const diveTurns = (from: number, to: number): void => {
+      for (let turn = from; turn < to && !incumbent.closed; turn++) {
+        dive(sizes.length, master, stocks, fillers, demand, incumbent.ranges(), scale, root.solved, turn, incumbent);
+        master.want(demand, incumbent.ranges());
+      }
+    };
+    diveTurns(-1, usual.dives * effort - 1);
     if (incumbent.closed) return answer(master, root.priced);
     // Prices that are as good as they get leave the fewest fillings to look at.
     const { priced } = converge(master, stocks, fillers, demand, incumbent.ranges(), scale, 3000, () => false);
@@ -96,20 +103,25 @@ export function cover(
     const quick = { ...few, patterns: usual.patterns * effort, known: usual.quick / 4 };
     const long = {
       ...{ patterns: usual.longPatterns * effort, steps: usual.longSteps * effort, iterations: usual.long * effort },
-      ...{ known: 0, all },
+      ...{ known: usual.longKnown * effort, all },
     };
+    const leaf = { ...long, patterns: usual.leafPatterns * effort, iterations: usual.leaf * effort, known: 0 };
     const settled = (budget: Budget): boolean =>
       finish(sizes.length, stocks, fillers, demand, ranges(), scale, [priced], master.fills, budget, incumbent);
-    if (settled(few)) incumbent.raise(incumbent.cost);
-    else {
-      // What is known may hold a better plan, long before all that could be in one is listed.
-      const known = [...master.fills, ...incumbent.offered];
+    /** What is known may hold a better plan, long before all that could be in one is listed. */
+    const tryKnown = (): void => {
+      const known = stocks.length > 1 ? [...master.fills, ...incumbent.offered] : master.fills;
       betterOfKnown(stocks, known, demand, ranges(), usual.known * effort, all, incumbent);
-    }
-    // With one stock there is nothing to branch on.
+    };
+    const strips = demand.length > sizes.length;
+    if (settled(few)) incumbent.raise(incumbent.cost);
+    // Along a line the search over board counts is soon done; with one stock there is nothing to branch on.
+    else if (strips || stocks.length === 1) tryKnown();
+    if (stocks.length === 1) diveTurns(usual.dives * effort - 1, usual.moreDives * effort - 1);
     if (!incumbent.closed && stocks.length > 1) {
       const nodes = usual.nodes * effort;
-      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, incumbent, nodes);
+      searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, leaf, incumbent, nodes);
+      if (!incumbent.closed && !strips) tryKnown();
     }
     if (!incumbent.closed && settled(long)) incumbent.raise(incumbent.cost);
     return answer(master, priced);
