@@ -84,4 +84,18 @@ export async function lookAtPdf(bytes: Uint8Array, [width, height]: readonly [nu
 }
 
 const textOf = (of: PDFObject | undefined): string =>
-  of instanceof PDFString || of instanceof PDFHexString ? of.decodeText() : of instanceof PDFArray ? "" : "";
+  of instanceof PDFString || of instanceof PDFHexString ? of.decodeText() : "";
+
+/** Every text in a PDF beside those on its pages: what pictures show, names in its outline, title and author. */
+export async function textsInPdf(bytes: Uint8Array): Promise<readonly string[]> {
+  const { context } = await PDFDocument.load(bytes, { updateMetadata: false });
+  return context.enumerateIndirectObjects().flatMap(([, object]) => textsUnder(object));
+}
+
+function textsUnder(object: PDFObject): readonly string[] {
+  if (object instanceof PDFRawStream) return textsUnder(object.dict);
+  if (object instanceof PDFDict) return object.values().flatMap(textsUnder);
+  if (object instanceof PDFArray) return object.asArray().flatMap(textsUnder);
+  const text = textOf(object);
+  return text === "" ? [] : [text];
+}

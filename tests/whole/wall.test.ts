@@ -1,6 +1,7 @@
 // The wall: a word of its own in every private field of recipe, yard and shop, and not one of them on the store's shelf.
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
 import { parseDocument } from "yaml";
 import type { z } from "zod";
@@ -9,6 +10,8 @@ import { frontMatterSchema } from "../../src/recipe/front-matter.ts";
 import { ordersSchema } from "../../src/yard/order-schema.ts";
 import { shopSchema } from "../../src/yard/shop-schema.ts";
 import { yardSchema } from "../../src/yard/yard-schema.ts";
+import { textsInPdf } from "../paper/pdf-faults.ts";
+import { readPdf } from "../paper/read-pdf.ts";
 import { buildInto, copyContent, filesIn, newFolder, pointersIn } from "./demo.ts";
 import { amountsOn, markShop, shopUnmarked, shopWords, withoutLines } from "./wall-shop.ts";
 
@@ -76,8 +79,8 @@ const words: Readonly<Record<string, string>> = {
   "orders.*.due": "2041-03-05",
   "orders.*.price": "8765.43",
   "orders.*.notes": "Ring the cowbell twice.",
-  "recipe.evidence.finish": "Dripquax laboratory report",
-  "recipe.evidence.edges": "Rounded with the flumbit",
+  "recipe.evidence.finish": "Dripquaxology report",
+  "recipe.evidence.edges": "Rounded with flumbittery",
   "recipe.evidence.small parts": "Tried with the snorkbore",
   "recipe.evidence.gaps": "Probed with a wigglegauge",
   "recipe.evidence.tip": "Shoved by Brimblecombe",
@@ -323,11 +326,42 @@ const printed = (word: string): string[] => {
 const further = ["8123.77", "9214.63", "5678.31", "2037-06-29", "21 x 7 x 13"];
 const canaries = [...[...Object.values(words), ...Object.values(body), "vexlevel"].flatMap(printed), ...further];
 
+/** What a plan is made of: names of its own things, and what changed when. All else stays out of the packs too. */
+const plan = [
+  "recipe.revisions.*",
+  "recipe.pieces.*",
+  "recipe.panels.*",
+  "recipe.panels.*.*",
+  "recipe.assemblies.*",
+  "recipe.assemblies.*.*",
+  "recipe.stand.*",
+  "recipe.cords.*",
+  "recipe.text.*",
+];
+
+/**
+ * Every file under the name it has, an archive's with the archive's before it. Of a PDF what is read on its pages and every text in
+ * it that is not; of a drawing its words; sums of bytes are numbers by chance.
+ */
+async function packedTexts(name: string, bytes: Uint8Array): Promise<(readonly [name: string, text: string])[]> {
+  if (name.endsWith(".zip")) {
+    const inside = Object.entries(unzipSync(new Uint8Array(bytes)));
+    return (await Promise.all(inside.map(([path, content]) => packedTexts(`${name}/${path}`, content)))).flat();
+  }
+  if (name.endsWith("SHA256SUMS") || name.includes("assets/")) return [];
+  if (!name.endsWith(".pdf")) return [[name, withoutLines(Buffer.from(bytes).toString("utf8"))]];
+  const pages = await readPdf(new Uint8Array(bytes));
+  return [[name, [...pages.map(({ text }) => text), ...(await textsInPdf(bytes))].join("\n")]];
+}
+
 let site: string;
 const textOf = (name: string): string => readFileSync(join(site, name)).toString("latin1").toLowerCase();
 
 beforeAll(() => {
   const copy = copyContent();
+  // Two of the demo's recipes are company enough, those that are ordered; the others only take time.
+  const kept = ["hose-and-pot-corral.md", "stall-price-ladder.md"];
+  for (const name of filesIn(join(copy, "recipes"))) if (!kept.includes(name)) rmSync(join(copy, "recipes", name));
   const shopFile = filesIn(join(copy, "shop")).find((name) => name.endsWith(".yaml")) ?? "";
   const shop = parseDocument(readFileSync(join(copy, "shop", shopFile), "utf8"));
   shop.set("wage", words["shop.wage"]);
@@ -339,7 +373,7 @@ beforeAll(() => {
   mkdirSync(join(copy, "orders"), { recursive: true });
   writeFileSync(join(copy, "orders/peg.yaml"), orders);
   site = buildInto(join(newFolder(), "_site"), copy);
-});
+}, 240_000);
 
 describe("the wall", () => {
   it("every private field of the schemas carries a word of its own, or says why it can't", () => {
@@ -427,6 +461,34 @@ describe("the wall", () => {
       expect(page).toContain(word.toLowerCase());
     }
   });
+
+  it("of all that only what is the plan itself is in a pack: in PDFs, tables, drawings and the archive", async () => {
+    const inPlan = new Set(
+      [...plan.map((field) => words[field] ?? ""), ...Object.values(body), "vexlevel"].flatMap(printed),
+    );
+    const kept = canaries.filter((word) => !inPlan.has(word) || word === body.note);
+    const files = filesIn(join(site, "packs"));
+    expect(files).toContain("plain-peg-rail/plain-peg-rail-inch-letter.pdf");
+    const texts = await Promise.all(files.map((name) => packedTexts(name, readFileSync(join(site, "packs", name)))));
+    const found = texts.flat().flatMap(([name, text]) => {
+      const low = `${name}\n${text}`.toLowerCase().replace(/\s+/g, " ");
+      return kept.filter((word) => low.includes(word.toLowerCase())).map((word) => `${name}: ${word}`);
+    });
+    expect(found).toEqual([]);
+    const printedPlan = texts
+      .flat()
+      .find(([name]) => name.endsWith("plan.zip/plain-peg-rail-plan/plain-peg-rail-inch-a4.pdf"));
+    for (const word of [
+      body.heading,
+      body.step,
+      body.check,
+      body.caution,
+      words["recipe.revisions.*"],
+      "wood glue",
+      "clear oil",
+    ])
+      expect(printedPlan?.[1].replace(/\s+/g, " ").toLowerCase()).toContain(word?.toLowerCase());
+  }, 120_000);
 
   it("a link in the store leads only inside the store", () => {
     const out = filesIn(join(site, "store"))
