@@ -8,6 +8,7 @@ import { checkHiddenCharacters } from "../recipe/hidden-characters.ts";
 import { readRecipe } from "../recipe/read-recipe.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import { readOrders } from "../yard/read-orders.ts";
+import { checkLetters, checkPlans } from "./check-paper.ts";
 import { type Content, drawingOf, type SourceFile, startOf } from "./content-files.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
@@ -27,10 +28,15 @@ export function workContent(content: Content): WorkedContent {
     .sort((a, b) => compare(a.recipe?.slug ?? "", b.recipe?.slug ?? "") || compare(a.file, b.file));
   const { orders, problems: ordering } = workOrders(content.orders, recipes);
   const working = recipes.flatMap((worked) => worked.problems);
+  const published = content.recipes.filter((file) => !isDraft(file));
+  const paper = [
+    ...checkLetters([...published, ...content.yard, ...content.shop]),
+    ...checkPlans(published, yardAndShop.shop),
+  ];
   return {
     ...yardAndShop,
     ...{ recipes, orders },
-    problems: [...yardAndShop.problems, ...working, ...findSameSlugs(recipes), ...ordering],
+    problems: [...yardAndShop.problems, ...working, ...findSameSlugs(recipes), ...paper, ...ordering],
   };
 }
 

@@ -1,11 +1,11 @@
 // What a maker is told of folders and files, before a word of a recipe is read.
-import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { readContent } from "../../src/site/content-files.ts";
 import { workContent } from "../../src/site/work-content.ts";
-import { shopleaf } from "../whole/demo.ts";
+import { root, shopleaf } from "../whole/demo.ts";
 
 const folder = (): string => mkdtempSync(join(tmpdir(), "shopleaf-folders-"));
 const codes = (problems: readonly { readonly code: string }[]): string[] => problems.map((p) => p.code).sort();
@@ -82,5 +82,46 @@ describe("a model of solids", () => {
     const { code, out, err } = lines('{"model": {}}');
     expect([code, out]).toEqual([1, ""]);
     expect(err).toContain("In this model");
+  });
+});
+
+describe("paper", () => {
+  const recipe = (title: string, more = ""): string => `---
+title: ${title}
+overall: fit x fit x 18
+pieces:
+  strip: fence board, ripped to 2 1/2
+stand:
+  stake: 1 strip, upright, facing front, from bottom to top, at left, at front
+${more}---
+A marker.
+`;
+  const told = (recipes: readonly string[], shop: string) =>
+    workContent({
+      folder: "c",
+      recipes: recipes.map((text, i) => ({ file: `${i}.md`, text })),
+      yard: demoFiles("yard"),
+      shop: [{ file: "shop.yaml", text: shop }],
+      guide: [],
+      orders: [],
+    }).problems.map(({ code, at }) => `${at.file}:${at.line}:${at.column} ${code}`);
+  const demoFiles = (name: string) =>
+    readdirSync(join(root, "content", name)).map((file) => ({
+      file: `${name}/${file}`,
+      text: readFileSync(join(root, "content", name, file), "utf8"),
+    }));
+  const shop = demoFiles("shop")[0]?.text ?? "";
+
+  test("a letter that its font lacks is told where it stands, each line's first; behind a # it is no matter", () => {
+    const recipes = [recipe("Marker ⌀ 3 ⚠"), recipe("Other marker", "# ⌀ is no letter here\n")];
+    expect(told(recipes, shop)).toEqual(["0.md:2:15 letter-not-on-paper"]);
+  });
+  test("a plan is sold only where the shop says on what terms", () => {
+    const bare = shop.replace(/^# Goes with every plan[\s\S]*?\n\n/m, "");
+    expect(bare).not.toBe(shop);
+    expect(told([recipe("Marker", "plan: yes\n"), recipe("Other marker", "plan: no\n")], bare)).toEqual([
+      "0.md:8:7 plan-without-terms",
+    ]);
+    expect(told([recipe("Marker", "plan: yes\n")], shop)).toEqual([]);
   });
 });

@@ -63,4 +63,15 @@ export const siteSentences = {
     expected: "a title of its own for each recipe",
     mend: "Give one of them another title.",
   }),
+  "letter-not-on-paper": (f: { found: string }) => ({
+    says: `No page can be printed with "${f.found}": the font of all paper has no such letter.`,
+    found: f.found,
+    expected: "letters of Latin, Greek or Cyrillic, figures, fractions, and signs like × ° ″",
+    mend: "Write it in words.",
+  }),
+  "plan-without-terms": (_: Record<never, never>) => ({
+    says: "A plan of it is to be sold, but the shop says nothing on plans.",
+    expected: `"plans" in the shop's file, with licence, ask and latest`,
+    mend: `Write "plans" there, or take "plan: yes" away here.`,
+  }),
 } satisfies Record<string, (facts: never) => Sentence>;

@@ -12,9 +12,13 @@ export class Letters {
     this.#known = new Set(font.characterSet);
   }
 
+  has(letter: string): boolean {
+    return letter === "\n" || this.#known.has(letter.codePointAt(0) ?? 0);
+  }
+
   lackingIn({ data, pictures }: PrintJob): readonly string[] {
     const texts = [textsIn(JSON.parse(data)), ...[...pictures.values()].map(lettersOfSvg)].join("");
-    return [...new Set(texts)].filter((letter) => letter !== "\n" && !this.#known.has(letter.codePointAt(0) ?? 0));
+    return [...new Set(texts)].filter((letter) => !this.has(letter));
   }
 }
 
