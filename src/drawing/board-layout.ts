@@ -14,15 +14,17 @@ type OnPaper = (along: number, across: number) => Paper;
 
 type Text = Extract<Mark, { kind: "text" }>;
 
-/** Type of the numbers of cuts; between letters and lines; between the board and the sheet's edges; the thickness as it is seen (mm). */
-const small = 2.5;
+/** Between letters and lines; between the board and the sheet's edges; the thickness as it is seen (mm). */
 const clear = 0.6;
 const outside = 4.6;
 const depths = { least: 1.4, most: 3 };
 
-/** A board lies along the sheet on paper and on wide screens, and stands on a phone; a piece is drawn at least this wide (mm). */
-const lying = { leastPiece: 5.2, left: outside, length: 0 };
-const standing = { leastPiece: 17, left: 8, length: 150 };
+/**
+ * A board lies along the sheet on paper and on wide screens, and stands on a phone. A piece is drawn at least this wide, the numbers of
+ * cuts have this type (mm).
+ */
+const lying = { leastPiece: 5.2, left: outside, length: 0, small: 2.5 };
+const standing = { leastPiece: 17, left: 8, length: 150, small: 3.2 };
 
 /**
  * Lengths are to scale over the sheet; widths are to the same scale unless letters need more room, then all the board's widths are
@@ -53,8 +55,9 @@ export function drawBoard(
   const lines = cuts.map(({ line }) => line.map(([x, y]) => onBoard(x, y)));
   const left = leavings(planned).map(({ from, to }) => rectangle(onBoard(...from), onBoard(...to)));
   const grain = left.map((corners) => grainLines(corners, phone));
-  const names = pieces.flatMap((piece, i) => nameOf(piece, shapes[i] as Paper[], length));
-  const lost = loss > 0 ? rectangle(at(0, 0), at(loss, wide)) : [];
+  const names = pieces.flatMap((piece, i) => nameOf(piece, shapes[i] as Paper[], way.small, length));
+  const solid = solidBoard(rectangle(at(0, 0), at(long, wide)), depth, phone);
+  const others = [...solid.edges, ...grain.flat(), ...(loss > 0 ? [[at(0, 0), at(loss, wide)]] : [])];
   return {
     id: `${itemSlug}-board-${planned.number}${phone ? "-phone" : ""}`,
     title: `Board ${planned.number}: ${board.name}`,
@@ -63,16 +66,22 @@ export function drawBoard(
     height: outside + depth + outside + (phone ? long * along : wide * across),
     pen: flatPen(sheet),
     marks: [
-      ...solidBoard(rectangle(at(0, 0), at(long, wide)), depth, phone),
+      ...solid.regions,
       ...shapes.map((shape): Mark => ({ kind: "region", tone: { kind: "wood" }, shade: 0, loops: [shape] })),
       {
         kind: "lines",
         line: "light",
-        chains: [...grain.flat(), ...(lost.length > 0 ? [[lost[0], lost[2]] as Paper[]] : [])],
+        chains: others,
       },
       { kind: "lines", line: "visible", chains: lines },
       ...names,
-      ...numbers(cuts, lines, names, { low: at(0, 0), high: at(long, wide), depth, phone }),
+      ...numbers(cuts, lines, others, names, {
+        low: at(0, 0),
+        high: at(long, wide),
+        depth,
+        phone,
+        small: way.small,
+      }),
     ],
   };
 }
@@ -87,7 +96,11 @@ const rectangle = ([u0, v0]: Paper, [u1, v1]: Paper): Paper[] => [
 const closed = (loop: readonly Paper[]): Paper[] => [...loop, loop[0] as Paper];
 
 /** The face, and a little of the edge and of one end, as if seen from the lower left. */
-function solidBoard(face: readonly Paper[], depth: number, phone: boolean): Mark[] {
+function solidBoard(
+  face: readonly Paper[],
+  depth: number,
+  phone: boolean,
+): { readonly regions: readonly Mark[]; readonly edges: readonly Paper[][] } {
   const us = face.map(([u]) => u);
   const vs = face.map(([, v]) => v);
   const [left, right, top, bottom] = [Math.min(...us), Math.max(...us), Math.min(...vs), Math.max(...vs)];
@@ -109,12 +122,14 @@ function solidBoard(face: readonly Paper[], depth: number, phone: boolean): Mark
     shade: 2,
     loops: [loop],
   });
-  return [
-    { kind: "region", tone: { kind: "figure" }, shade: 0, loops: [rectangle([left, top], [right, bottom])] },
-    part(side, !phone),
-    part(foot, phone),
-    { kind: "lines", line: "light", chains: [closed(face), closed(side), closed(foot)] },
-  ];
+  return {
+    regions: [
+      { kind: "region", tone: { kind: "figure" }, shade: 0, loops: [rectangle([left, top], [right, bottom])] },
+      part(side, !phone),
+      part(foot, phone),
+    ],
+    edges: [closed(face), closed(side), closed(foot)],
+  };
 }
 
 /** The blank, less what slanted ends take off it. */
@@ -166,6 +181,7 @@ function grainLines(corners: readonly Paper[], phone: boolean): Paper[][] {
 function nameOf(
   { mark, length: size }: PlannedPiece,
   corners: readonly Paper[],
+  small: number,
   length: (inches: Length) => string,
 ): Text[] {
   const { left, right, top, bottom } = roomIn(corners);
@@ -186,19 +202,33 @@ function nameOf(
   return [];
 }
 
-type Face = { readonly low: Paper; readonly high: Paper; readonly depth: number; readonly phone: boolean };
+type Face = {
+  readonly low: Paper;
+  readonly high: Paper;
+  readonly depth: number;
+  readonly phone: boolean;
+  readonly small: number;
+};
 
 /**
  * A cut through the whole board has its number beside the board, any other at its end inside the piece that it sets free. A number
  * that would run into something is left out; the list of settings has it.
  */
-function numbers(cuts: readonly SawCut[], lines: readonly Paper[][], names: readonly Text[], face: Face): Text[] {
+function numbers(
+  cuts: readonly SawCut[],
+  lines: readonly Paper[][],
+  others: readonly Paper[][],
+  names: readonly Text[],
+  face: Face,
+): Text[] {
   const found: Text[] = [...names];
+  const segments = [...lines, ...others].flatMap((chain) => chain.slice(1).map((to, i) => [chain[i] as Paper, to]));
   cuts.forEach(({ number }, i) => {
     const free = spotsFor(String(number), lines[i] as Paper[], face).find((text) => {
       const box = textBox(text);
       return (
-        found.every((other) => !collide(box, textBox(other), 0.3)) && lines.every((line) => !collide(box, line, 0.2))
+        found.every((other) => !collide(box, textBox(other), 0.3)) &&
+        segments.every((segment) => !collide(box, segment, 0.2))
       );
     });
     if (free) found.push(free);
@@ -206,7 +236,7 @@ function numbers(cuts: readonly SawCut[], lines: readonly Paper[][], names: read
   return found.slice(names.length);
 }
 
-function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phone }: Face): Text[] {
+function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phone, small }: Face): Text[] {
   const [left, right] = [Math.min(low[0], high[0]), Math.max(low[0], high[0])];
   const [top, bottom] = [Math.min(low[1], high[1]), Math.max(low[1], high[1])];
   const us = line.map(([u]) => u);
@@ -219,19 +249,32 @@ function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phon
   const middle = (v0 + v1) / 2 + baseline(small);
   if (v1 - v0 > u1 - u0) {
     const through = v1 - v0 >= (bottom - top) * (phone ? 0.95 : 1) - 1e-6;
-    if (through && phone)
-      return [set((u0 + u1) / 2, bottom + depth + clear + cap, "middle"), set((u0 + u1) / 2, top - clear, "middle")];
-    const beside = line.reduce((a, b) => (b[1] > a[1] ? b : a));
-    return through
-      ? [set(beside[0], bottom + depth + clear + cap, "middle"), set((u0 + u1) / 2, top - clear, "middle")]
-      : [set(u0 - clear, middle, "end"), set(u1 + clear, middle, "start")];
+    const below = bottom + depth + clear + cap;
+    const foot = through && !phone ? line.reduce((a, b) => (b[1] > a[1] ? b : a))[0] : (u0 + u1) / 2;
+    if (through)
+      return [
+        set(foot, below, "middle"),
+        set((u0 + u1) / 2, top - clear, "middle"),
+        set(foot - clear, below, "end"),
+        set(foot + clear, below, "start"),
+      ];
+    return [middle, middle - 1.2 * cap, middle + 1.2 * cap].flatMap((v) => [
+      set(u0 - clear, v, "end"),
+      set(u1 + clear, v, "start"),
+    ]);
   }
   const through = u1 - u0 >= (right - left) * (phone ? 1 : 0.95) - 1e-6;
   if (through && !phone) return [set(right + clear, middle, "start")];
-  if (through) return [set(left - depth - clear, middle, "end"), set(right + clear, middle, "start")];
-  return phone
-    ? [set(u1 - clear, v0 - clear, "end"), set(u1 - clear, v1 + clear + cap, "end")]
-    : [set(u1 - clear, v1 + clear + cap, "end"), set(u0 + clear, v0 - clear, "start")];
+  if (through)
+    return [middle, middle - cap, middle + cap].flatMap((v) => [
+      set(left - depth - clear, v, "end"),
+      set(right + clear, v, "start"),
+    ]);
+  const [over, under] = [v0 - clear, v1 + clear + cap];
+  return (phone ? [over, under] : [under, over]).flatMap((v) => [
+    set(u1 - clear, v, "end"),
+    set(u0 + clear, v, "start"),
+  ]);
 }
 
 function describe({ strips, order, endLoss }: PlannedBoard, length: (inches: Length) => string): string {
