@@ -95,6 +95,10 @@ stand:
   stake: 1 strip, upright, facing front, from bottom to top, at left, at front
 ${more}---
 A marker.
+
+## Stand it up
+
+1. Stand the **stake** up.
 `;
   const told = (recipes: readonly string[], shop: string) =>
     workContent({
