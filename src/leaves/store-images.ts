@@ -1,8 +1,8 @@
 // Drawings of a store item -> picture files of the store that stand beside its pages: name, size and words of each.
-import { createHash } from "node:crypto";
 import type { Drawing } from "../drawing/drawing.ts";
 import { lighten } from "../drawing/lighten.ts";
 import { formatSvg } from "../drawing/svg.ts";
+import { contentHash } from "./content-hash.ts";
 import type { Image } from "./leaf.ts";
 import type { StoreItem, StorePiece, StoreVariant } from "./store-item.ts";
 
@@ -22,8 +22,7 @@ function drawnAs(name: string, drawing: Drawing): Drawn {
   if (known) return known;
   // Without its white ground it stands on any page.
   const text = formatSvg(lighten(drawing)).replace(/<rect class="d-ground"[^>]*>(?:<\/rect>)?/, "");
-  const hash = createHash("sha256").update(text).digest("hex").slice(0, 10);
-  const path = `drawings/${name}-${hash}.svg`;
+  const path = `drawings/${name}-${contentHash(text)}.svg`;
   const image: Image = {
     path,
     width: String(Math.round(drawing.width * perMm)),

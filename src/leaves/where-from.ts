@@ -12,7 +12,7 @@ export function originsOf(item: StoreItem, cautions: readonly string[]): Origin[
       id: "from-sizes",
       name: "Sizes",
       value:
-        "Added up from its boards as they are placed in the drawing; inches and millimetres are rounded each on its own from the same figure.",
+        "Added up from its boards as they are placed in the drawing; inches and millimetres are each the nearest to that same figure.",
       to: { id: "measured", text: "the measured drawing" },
     },
     {
@@ -59,7 +59,7 @@ export function originsOf(item: StoreItem, cautions: readonly string[]): Origin[
       id: "from-movement",
       name: "Movement of the wood",
       value:
-        "Wood Handbook (Forest Products Laboratory), equation 13-1, flat-sawn boards, from 9 % to 14 % moisture, which table 13-1 has for wood outdoors in most of the USA.",
+        "Wood Handbook (FPL-GTR-282), equation 13-1, flat-sawn boards, from 9 % to 14 % moisture, which table 13-1 has for wood outdoors in most of the USA.",
       to: { id: "over-time", text: "what you will see over time" },
     }),
     ...some(cautions.length > 0, { id: "from-cautions", name: "Cautions", value: [...new Set(cautions)].join("; ") }),

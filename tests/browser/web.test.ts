@@ -39,7 +39,7 @@ let browser: Awaited<ReturnType<typeof openBrowser>>;
 beforeAll(async () => {
   const content = copyContent();
   for (const name of readdirSync(join(content, "recipes"))) rmSync(join(content, "recipes", name), { recursive: true });
-  rmSync(join(content, "guide"), { recursive: true });
+  for (const folder of ["guide", "orders"]) rmSync(join(content, folder), { recursive: true });
   mkdirSync(join(content, "recipes"), { recursive: true });
   writeFileSync(join(content, "recipes/peg.md"), recipe);
   const file = join(content, "shop", readdirSync(join(content, "shop"))[0] ?? "");

@@ -51,4 +51,4 @@ export const pointersIn = (html: string): string[] =>
     ...html
       .replace(/<link rel="canonical"[^>]*>/g, "")
       .matchAll(/<[^>]*?\s(?:href|src|xlink:href|srcset|action|data|poster)="([^"]*)"/g),
-  ].map(([, to]) => to ?? "");
+  ].flatMap(([, to = ""]) => to.split(", ").map((one) => one.replace(/ \d+w$/, "")));

@@ -41,7 +41,7 @@ const content = copyContent();
 let site: string;
 beforeAll(() => {
   for (const name of readdirSync(join(content, "recipes"))) rmSync(join(content, "recipes", name), { recursive: true });
-  rmSync(join(content, "guide"), { recursive: true });
+  for (const folder of ["guide", "orders"]) rmSync(join(content, folder), { recursive: true });
   writeFileSync(join(content, "recipes/shown.md"), recipe("Shown marker", evidence));
   writeFileSync(join(content, "recipes/barred.md"), recipe("Barred marker", evidence.replace(/^ {2}tip: .*\n/m, "")));
   site = buildInto(join(newFolder(), "_site"), content);

@@ -1,6 +1,6 @@
 // The bytes of a photograph -> its files for the store: upright, in sRGB, in several sizes and two formats, nothing in them but pixels.
-import { createHash } from "node:crypto";
 import sharp from "sharp";
+import { contentHash } from "../../leaves/content-hash.ts";
 import type { StorePhoto } from "../../leaves/store-item.ts";
 import { type Problem, problem } from "../../problems/problem.ts";
 import { startOf } from "../content-files.ts";
@@ -49,7 +49,7 @@ async function made({ slug, number, words, bytes }: PhotoSource): Promise<MadePh
     .toColourspace("srgb")
     .png({ compressionLevel: 1 })
     .toBuffer({ resolveWithObject: true });
-  const hash = createHash("sha256").update(bytes).digest("hex").slice(0, 10);
+  const hash = contentHash(bytes);
   const wanted = [...widths.filter((width) => width < info.width), Math.min(info.width, widths.at(-1) ?? info.width)];
   const sizes: StorePhoto["sizes"][number][] = [];
   const files: MadePhoto["files"][number][] = [];
