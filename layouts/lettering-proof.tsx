@@ -34,9 +34,7 @@ export const LetteringProofPage = ({ leaf, root }: { leaf: LetteringProof; root:
         <p class="note">{note}</p>
       ))}
       <address>
-        {leaf.shop.name}
-        <br />
-        {leaf.shop.contact}
+        {leaf.shop.name} · {leaf.shop.contact}
       </address>
     </section>
   </Page>
