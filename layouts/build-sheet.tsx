@@ -30,6 +30,9 @@ const Parts = ({ of, root }: { of: BuildSheet; root: string }): VNode => (
           <a href={`#${id}`}>{title}</a>
         </li>
       ))}
+      <li>
+        <a href={`${root}${of.boards.path}`}>{of.boards.text}</a>
+      </li>
       {of.prices ? (
         <li>
           <a href={`${root}${of.prices.path}`}>{of.prices.text}</a>

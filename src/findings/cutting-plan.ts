@@ -32,6 +32,8 @@ export type CuttingPlan = {
   readonly plan: CutPlan;
 };
 
+export type CuttingProblem = Omit<CuttingPlan, "plan">;
+
 /** A size that came through an angle is planned to the next 1/256 in, finer than a saw cuts; what just fits a board still does. */
 function sawnSize(size: Length, most: Exact): Exact {
   if (isExact(size)) return size;
@@ -39,7 +41,7 @@ function sawnSize(size: Length, most: Exact): Exact {
   return next.compare(most) > 0 && compareLengths(size, most) <= 0 ? most : next;
 }
 
-function sawnOf(piece: Piece): SawnPiece[] {
+export function sawnOf(piece: Piece): SawnPiece[] {
   const { mark, count, board, length, width, thickness, planed, ends, blanks } = piece;
   if (blanks) {
     return blanks.map((blank, i) => ({
@@ -101,12 +103,10 @@ const boardsFrom = ({ lengths, width, own = [] }: Board, source: Source): CutBoa
 ];
 
 /** One problem for each kind of board, in the order of the pieces. */
-export function cutProblems(
-  pieces: readonly Piece[],
-  kerf: Exact,
-  source: Source,
-): readonly Omit<CuttingPlan, "plan">[] {
-  const all = pieces.flatMap(sawnOf);
+export const cutProblems = (pieces: readonly Piece[], kerf: Exact, source: Source): readonly CuttingProblem[] =>
+  cutProblemsOf(pieces.flatMap(sawnOf), kerf, source);
+
+export function cutProblemsOf(all: readonly SawnPiece[], kerf: Exact, source: Source): readonly CuttingProblem[] {
   const boards = [...new Map(all.map(({ board }) => [board.name, board])).values()];
   return boards.map((board) => {
     const sawn = all.filter((each) => each.board.name === board.name);
@@ -145,6 +145,21 @@ export const tooFewBoards = (pieces: readonly Piece[], kerf: Exact): Board[] =>
     .filter(({ problem }) => problem.boards.some(({ have, cost }) => have !== undefined && !cost.equals(0)))
     .filter(({ problem }) => plannedBefore(problem) === undefined)
     .map(({ board }) => board);
+
+/** A tenth of the usual work: a cheap plan for weighing one thing against another, seldom dearer than the cheapest. */
+const roughEffort = 0.1;
+
+/** Dollars and boards of one such plan of all these problems; undefined where boards don't suffice. */
+export type Spent = { readonly cost: Exact; readonly boards: number };
+
+export const roughlySpent = (problems: readonly CuttingProblem[]): Spent | undefined =>
+  problems.reduce<Spent | undefined>(
+    (sum, { problem }) => {
+      const plan = sum && planCuts({ ...problem, effort: roughEffort });
+      return plan && { cost: sum.cost.add(plan.cost), boards: sum.boards + plan.boards.length };
+    },
+    { cost: zero, boards: 0 },
+  );
 
 const known = new Map<string, CutPlan | undefined>();
 

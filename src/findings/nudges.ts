@@ -1,6 +1,5 @@
 // A recipe and its yard -> single sizes that, changed a little, save boards or money; each re-worked and planned anew.
 
-import { planCuts } from "../cutting/plan-cuts.ts";
 import type { Item, Piece } from "../item/item.ts";
 import { workVariants } from "../item/variants/work-variants.ts";
 import { workBodies } from "../item/work-out.ts";
@@ -9,14 +8,11 @@ import { recipeFor } from "../recipe/choices-recipe-for.ts";
 import { variantsOf } from "../recipe/choices-variants.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Division } from "../units/division.ts";
-import { type Exact, exact, zero } from "../units/length.ts";
+import { type Exact, exact } from "../units/length.ts";
 import type { Yard } from "../yard/yard.ts";
 import { proofOf } from "./board-plan.ts";
-import { cutProblems, planBoardsCheapest } from "./cutting-plan.ts";
+import { cutProblems, planBoardsCheapest, roughlySpent, type Spent } from "./cutting-plan.ts";
 import { type NudgeSize, nudgeSizes } from "./nudge-sizes.ts";
-
-/** Boards of one thing as it is sold, whole. */
-export type Spent = { readonly cost: Exact; readonly boards: number };
 
 export type Nudge = {
   readonly name: string;
@@ -28,9 +24,6 @@ export type Nudge = {
   /** The overall sizes of the thing as it would be. */
   readonly overall: Item["overall"];
 };
-
-/** A tenth of the usual work finds almost every cheaper plan; those that are found are planned in earnest. */
-const roughEffort = 0.1;
 
 /**
  * The least change of each size, up or down by at most `most`, that saves what its greatest does: in whole divisions of the tape.
@@ -63,13 +56,8 @@ export function findNudges(recipe: Recipe, yard: Yard, kerf: Exact, most: Exact,
 const soldPieces = (pieces: readonly Piece[], { soldAs }: { readonly soldAs?: { readonly count: number } }): Piece[] =>
   pieces.map((piece) => ({ ...piece, count: piece.count * (soldAs?.count ?? 1) }));
 
-function roughly(pieces: readonly Piece[], kerf: Exact): Spent | undefined {
-  const plans = cutProblems(pieces, kerf, "bought").map(({ problem }) => planCuts({ ...problem, effort: roughEffort }));
-  return plans.reduce<Spent | undefined>(
-    (sum, plan) => sum && plan && { cost: sum.cost.add(plan.cost), boards: sum.boards + plan.boards.length },
-    { cost: zero, boards: 0 },
-  );
-}
+const roughly = (pieces: readonly Piece[], kerf: Exact): Spent | undefined =>
+  roughlySpent(cutProblems(pieces, kerf, "bought"));
 
 /** Cheaper, or as cheap with fewer boards. */
 const isLess = (a: Spent, b: Spent): boolean =>

@@ -12,24 +12,14 @@ import { batches } from "../yard/shop-rates.ts";
 import type { Shop } from "../yard/yard.ts";
 import { cuttingSheet } from "./cutting-sheet.ts";
 import { binderEdition } from "./edition.ts";
-import type { Link, Table } from "./leaf.ts";
+import type { Table } from "./leaf.ts";
 import { batchPath, buildSheetPath, indexPath } from "./paths.ts";
-import type { PaperSheet, SheetSet } from "./sheet-set.ts";
+import type { PaperSheet } from "./sheet-set.ts";
 import { plain, sheetOf, tableOf, words } from "./sheets/blocks.ts";
 import { boardBlocks } from "./sheets/cut-sheet.ts";
+import type { SheetsPage } from "./sheets-page.ts";
 import { formatMinutes } from "./work-table.ts";
 import { boughtTables, fluidOunces, proofWords } from "./yard-sheet.ts";
-
-export type BatchSheet = {
-  readonly title: string;
-  readonly description: string;
-  readonly notice?: string;
-  readonly home: Link;
-  readonly path: string;
-  readonly set: SheetSet;
-  /** The build sheets of its things. */
-  readonly things: readonly Link[];
-};
 
 /** Things of the same line together, in the order they come; a thing without a line is one by itself. */
 export function linesOf(items: readonly Item[]): { readonly name: string; readonly line: Line }[] {
@@ -44,7 +34,7 @@ export function linesOf(items: readonly Item[]): { readonly name: string; readon
 }
 
 /** By the standard variant of each thing. The yard list and the cutting are those of the batch that prices are made for. */
-export function batchSheetLeaf(name: string, line: Line, shop: Shop): BatchSheet {
+export function batchSheetLeaf(name: string, line: Line, shop: Shop): SheetsPage {
   const units = shop.selling?.batch ?? 1;
   const asked = line.length === 1 ? [units] : [...new Set([1, units])];
   const together = asked.map((each) => lineBatch(line, each, shop));

@@ -4,7 +4,7 @@ import { type Form, formFacts } from "../item/variants/forms.ts";
 import type { Paper } from "../yard/papers.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { Link } from "./leaf.ts";
-import { formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
+import { boardsPath, formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
 import type { SheetSet } from "./sheet-set.ts";
 import { sheetSetOf } from "./sheets/sheet-set-of.ts";
 
@@ -19,6 +19,8 @@ export type BuildSheet = {
   /** The sheets of the other forms; the prices, where the shop has said what its time and its selling are worth. */
   readonly others: readonly Link[];
   readonly prices?: Link;
+  /** Other lengths and other boards, weighed against what is planned. */
+  readonly boards: Link;
   /** The same sheets as PDFs, ready for the printer. */
   readonly printed: readonly { readonly link: Link; readonly paper: Paper }[];
 };
@@ -49,6 +51,7 @@ export function buildSheetLeaf(
       link: { path: printedPath(item.slug, item.variant.form, paper), text: `PDF, ${paperName(paper)}` },
       paper,
     })),
+    boards: { path: boardsPath(item.slug), text: "Other boards" },
     ...(isPriced(shop) ? { prices: { path: priceSheetPath(item.slug), text: "Prices" } } : {}),
   };
 }

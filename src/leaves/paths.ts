@@ -28,6 +28,8 @@ export const orderPath = (order: string): string => `orders/${order}.html`;
 export const proofPath = (order: string): string => `proofs/${order}.html`;
 /** The batches of a line, from its name. */
 export const batchPath = (line: string): string => `batch/${slug(line) || "goods"}.html`;
+/** Other boards for a thing. */
+export const boardsPath = (slug: string): string => `boards/${slug}.html`;
 export const feedPath = "feed.xml";
 export const indexPath = "index.html";
 export const drawingsPath = "drawings.html";

@@ -1,9 +1,10 @@
 // Everything worked out -> the binder's pages of batches, one for each line, made once for the same recipes.
-import { BatchSheetPage } from "../../layouts/batch-sheet.tsx";
+import { SheetsPageView } from "../../layouts/sheets-page.tsx";
 import type { Item } from "../item/item.ts";
 import { batchSheetLeaf, linesOf } from "../leaves/batch-sheet.ts";
 import { rootFrom } from "../leaves/paths.ts";
 import type { Shop } from "../yard/yard.ts";
+import { forgetOldBoards } from "./boards-pages.tsx";
 import { pageHtml } from "./page-html.ts";
 import { hashOf, Remembered } from "./remember.ts";
 import type { Page } from "./site.ts";
@@ -16,9 +17,13 @@ export function batchPages(recipes: readonly { readonly item: Item; readonly has
   return linesOf(recipes.map(({ item }) => item)).map(({ name, line }) =>
     known.answer(hashOf(name, ...line.map((item) => hashes.get(item) ?? "")), () => {
       const leaf = batchSheetLeaf(name, line, shop);
-      return { path: `binder/${leaf.path}`, html: pageHtml(<BatchSheetPage leaf={leaf} root={rootFrom(leaf.path)} />) };
+      return { path: `binder/${leaf.path}`, html: pageHtml(<SheetsPageView leaf={leaf} root={rootFrom(leaf.path)} />) };
     }),
   );
 }
 
-export const forgetOldBatches = (): void => known.turn();
+/** Lets go of pages that were in neither this round nor the one before. */
+export function forgetOldBatches(): void {
+  known.turn();
+  forgetOldBoards();
+}

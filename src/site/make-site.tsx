@@ -12,6 +12,7 @@ import { landingLeaf } from "../leaves/landing.ts";
 import { storeShop } from "../leaves/store-item.ts";
 import type { Shop } from "../yard/yard.ts";
 import { batchPages } from "./batch-pages.tsx";
+import { boardsPages } from "./boards-pages.tsx";
 import type { SourceFile } from "./content-files.ts";
 import { drawingsPage } from "./drawings-page.tsx";
 import { guidePages } from "./guide-pages.tsx";
@@ -65,6 +66,7 @@ export function makeSite(
         shop,
       ),
     );
+    pages.push(...boardsPages(worked, shop));
     pages.push(drawingsPage(recipes, shop));
     pages.push(...orderPages(worked.orders, shop, pricingIn(recipes, shop)));
   }

@@ -1,10 +1,10 @@
-// Batch sheet -> page of the binder: the sheets of one line's batches, with the build sheets of its things.
+// A set of sheets -> page of the binder, with the build sheets that it belongs to.
 import type { VNode } from "preact";
-import type { BatchSheet } from "../src/leaves/batch-sheet.ts";
+import type { SheetsPage } from "../src/leaves/sheets-page.ts";
 import { Page } from "./parts/page.tsx";
 import { Sheet } from "./parts/sheet.tsx";
 
-export const BatchSheetPage = ({ leaf, root }: { leaf: BatchSheet; root: string }): VNode => (
+export const SheetsPageView = ({ leaf, root }: { leaf: SheetsPage; root: string }): VNode => (
   <Page
     root={root}
     look="binder"
