@@ -12,14 +12,20 @@ type Line = readonly [Vec2, Vec2];
 const nearest = 0.2;
 const shortest = 0.4;
 
-/** The parts of a line, from 0 to 1, that run beside another one within `near`. */
+const apart = (a: number, b: number, c: number, d: number, near: number): boolean =>
+  Math.min(a, b) > Math.max(c, d) + near || Math.min(c, d) > Math.max(a, b) + near;
+
+/** The parts of a line, from 0 to 1, that run beside another one within `near`. Asked of every pair, so most are put aside at once. */
 function coveredBy([a, b]: Line, [c, d]: Line, near: number): readonly [number, number] | undefined {
-  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  const way: Vec2 = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
-  const off = (p: Vec2): number => (p[0] - a[0]) * -way[1] + (p[1] - a[1]) * way[0];
-  if (Math.abs(off(c)) > near || Math.abs(off(d)) > near) return undefined;
-  const along = (p: Vec2): number => ((p[0] - a[0]) * way[0] + (p[1] - a[1]) * way[1]) / length;
-  const [from, to] = [Math.min(along(c), along(d)), Math.max(along(c), along(d))];
+  if (apart(a[0], b[0], c[0], d[0], near) || apart(a[1], b[1], c[1], d[1], near)) return undefined;
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  const length = Math.hypot(x, y);
+  const offC = Math.abs((c[1] - a[1]) * x - (c[0] - a[0]) * y);
+  const offD = Math.abs((d[1] - a[1]) * x - (d[0] - a[0]) * y);
+  if (Math.max(offC, offD) > near * length) return undefined;
+  const alongC = ((c[0] - a[0]) * x + (c[1] - a[1]) * y) / length ** 2;
+  const alongD = ((d[0] - a[0]) * x + (d[1] - a[1]) * y) / length ** 2;
+  const [from, to] = [Math.min(alongC, alongD), Math.max(alongC, alongD)];
   return to <= 0 || from >= 1 ? undefined : [from, to];
 }
 
@@ -31,10 +37,12 @@ const lengthOf = (chain: readonly Paper[]): number =>
 
 /** The parts of a line that no other one runs beside. */
 function uncovered(line: Line, others: readonly Line[], near: number): readonly (readonly [number, number])[] {
-  const covered = others
-    .map((other) => coveredBy(line, other, near))
-    .filter((stretch) => stretch !== undefined)
-    .sort((one, two) => one[0] - two[0]);
+  const covered: (readonly [number, number])[] = [];
+  for (const other of others) {
+    const stretch = coveredBy(line, other, near);
+    if (stretch !== undefined) covered.push(stretch);
+  }
+  covered.sort((one, two) => one[0] - two[0]);
   const free: [number, number][] = [];
   let at = 0;
   for (const [from, to] of covered) {
