@@ -17,6 +17,15 @@ const metric = [...demoItems, ...slantedItems].flatMap(metricDrawingsOf);
 const only = <K extends Drawing["marks"][number]["kind"]>(drawing: Drawing, kind: K) =>
   drawing.marks.filter((mark): mark is Extract<Drawing["marks"][number], { kind: K }> => mark.kind === kind);
 
+test("whatever has letters and is too wide for a phone is made for a phone too; the looks have none", () => {
+  const ids = new Set(drawings.map(({ id }) => id));
+  for (const drawing of drawings) {
+    if (drawing.width <= 80 || only(drawing, "text").length + only(drawing, "balloon").length === 0) continue;
+    const narrow = drawing.id.replace(/-(binder|store)$/, "-phone");
+    expect([drawing.id, narrow !== drawing.id && ids.has(narrow)]).toEqual([drawing.id, true]);
+  }
+});
+
 test("each drawing has an id of its own", () => {
   expect(new Set(drawings.map((drawing) => drawing.id)).size).toBe(drawings.length);
 });
