@@ -25,6 +25,11 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
           </li>
         ))}
       </ul>
+      {leaf.season ? (
+        <p>
+          <a href={`${root}${leaf.season.path}`}>{leaf.season.text}</a>
+        </p>
+      ) : null}
       {leaf.orders ? (
         <p>
           <a href={`${root}${leaf.orders.path}`}>{leaf.orders.text}</a>

@@ -3,7 +3,7 @@ import type { Shape, Vec2, Vec3 } from "../geometry/shape.ts";
 import type { Solid } from "../geometry/solid.ts";
 import type { Place } from "../problems/place.ts";
 import type { Evidence } from "../recipe/evidence.ts";
-import type { Availability, BatchRecord, Comparable, HazardClass, TextWay, User } from "../recipe/recipe.ts";
+import type { Availability, BatchRecord, Comparable, HazardClass, Season, TextWay, User } from "../recipe/recipe.ts";
 import type { Revision } from "../recipe/revisions.ts";
 import type { Exact, Length } from "../units/length.ts";
 import type { Axis, Side } from "../units/side.ts";
@@ -400,6 +400,7 @@ export type Item = {
   readonly soldAs?: { readonly count: number; readonly words: string; readonly weight: number };
   /** Batches that were made, as far as their minutes hold for this variant; private. `sameFinish`: also those of its finish. */
   readonly record?: readonly (Pick<BatchRecord, "day" | "units" | "minutes"> & { readonly sameFinish: boolean })[];
+  readonly season?: Season;
   readonly comparables?: readonly Omit<Comparable, "at">[];
   /** Dollars asked of the buyer for this variant: in the store, and elsewhere where that is said. Public. */
   readonly asked?: { readonly shown: Exact; readonly stall?: Exact; readonly local?: Exact };

@@ -5,7 +5,15 @@ import type { Shop } from "../yard/yard.ts";
 import { linesOf } from "./batch-sheet.ts";
 import { binderEdition, threeSizes } from "./edition.ts";
 import type { Link } from "./leaf.ts";
-import { batchPath, buildSheetPath, drawingsPath, listingPath, orderBookPath, priceSheetPath } from "./paths.ts";
+import {
+  batchPath,
+  buildSheetPath,
+  drawingsPath,
+  listingPath,
+  orderBookPath,
+  priceSheetPath,
+  seasonPath,
+} from "./paths.ts";
 import { barredText, cardsLink } from "./sale-sheet.ts";
 
 export type BinderIndex = {
@@ -18,6 +26,7 @@ export type BinderIndex = {
   readonly batches: readonly Link[];
   /** Where there are any. */
   readonly orders?: Link;
+  readonly season?: Link;
   readonly sheets: readonly {
     readonly link: Link;
     readonly prices?: Link;
@@ -45,6 +54,9 @@ export function binderIndexLeaf(items: readonly Item[], shop: Shop, orders = 0):
     drawings: { path: drawingsPath, text: "All drawings on one page" },
     batches: linesOf(items).map(({ name }) => ({ path: batchPath(name), text: `${name}: batches` })),
     ...(orders > 0 ? { orders: { path: orderBookPath, text: `Order book: ${orders}` } } : {}),
+    ...(isPriced(shop) && items.some(({ season }) => season)
+      ? { season: { path: seasonPath, text: "Season planner" } }
+      : {}),
     sheets: items.map((item) => ({
       ...barredOf(item),
       link: { path: buildSheetPath(item.slug), text: item.title },

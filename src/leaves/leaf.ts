@@ -41,6 +41,12 @@ export type Table = {
   readonly rows: readonly (readonly string[])[];
 };
 
+/** A table whose rows lead somewhere: the link stands in the first cell. */
+export type LinkedTable = {
+  readonly heads: readonly string[];
+  readonly rows: readonly { readonly link: Link; readonly cells: readonly string[] }[];
+};
+
 /** A link inside the shelf, from the shelf's root. */
 export type Link = { readonly path: string; readonly text: string };
 

@@ -1,11 +1,13 @@
 // An order and what is made for it -> its work sheet in the binder: what to cut, letter, coat and pack, and what is agreed. Private.
 import { madeForOne } from "../findings/hours.ts";
 import { pricesTogether } from "../findings/order-book.ts";
+import { type OrderStart, orderStart } from "../findings/order-start.ts";
 import type { Ordered } from "../findings/ordered.ts";
 import type { Pricing } from "../findings/pricing.ts";
 import type { Item } from "../item/item.ts";
 import { sayingWidth } from "../item/text-fields/letter-widths.ts";
 import { formatDollars } from "../units/money.ts";
+import { usualBenchHours } from "../yard/bench-hours.ts";
 import type { Shop } from "../yard/yard.ts";
 import { type BinderEdition, binderEdition } from "./edition.ts";
 import type { Fact, Link, Table } from "./leaf.ts";
@@ -42,6 +44,7 @@ export function orderSheetLeaf(ordered: Ordered, shop: Shop, pricing: Pricing | 
   const { order, item } = ordered;
   const edition = binderEdition(shop.division);
   const made = order.count * madeForOne(item);
+  const begun = pricing && orderStart(ordered, pricing.hours, shop.benchHours ?? usualBenchHours);
   return {
     title: `Order ${order.mark}`,
     description: `Work sheet of an order: ${item.title.toLowerCase()}, ${item.variant.name}.`,
@@ -52,7 +55,7 @@ export function orderSheetLeaf(ordered: Ordered, shop: Shop, pricing: Pricing | 
     buildSheet: { path: formSheetPath(item.slug, item.variant.form), text: "Build sheet" },
     ...(hasWords(ordered) ? { proof: { path: proofPath(order.slug), text: "Proof to send" } } : {}),
     warnings: warningsOf(ordered, pricing),
-    facts: factsOf(ordered, pricing, made),
+    facts: factsOf(ordered, pricing, made, begun && beginText(begun)),
     ...(order.notes === undefined ? {} : { notes: order.notes }),
     pieces: piecesFor(item, made, edition),
     ...(hasWords(ordered) ? { letters: lettersTable(ordered, edition) } : {}),
@@ -77,11 +80,12 @@ function warningsOf(ordered: Ordered, pricing: Pricing | undefined): string[] {
   ];
 }
 
-function factsOf(ordered: Ordered, pricing: Pricing | undefined, made: number): Fact[] {
+function factsOf(ordered: Ordered, pricing: Pricing | undefined, made: number, start: string | undefined): Fact[] {
   const { order, item } = ordered;
   const one = pricing?.hours.find(({ units }) => units === 1);
   return [
     { name: "Due", value: order.due },
+    ...(start ? [{ name: "Begin at the latest", value: start }] : []),
     { name: "What", value: item.title },
     { name: "Variant", value: item.variant.name },
     {
@@ -93,6 +97,13 @@ function factsOf(ordered: Ordered, pricing: Pricing | undefined, made: number): 
     { name: "Proof", value: proofText(ordered) },
     ...(one ? [{ name: "Work, made one at a time", value: formatMinutes(one.perUnit.mul(order.count)) }] : []),
   ];
+}
+
+/** `2026-10-30: 3 days at the bench, 2 for the finish, 1 to pack`. */
+function beginText({ day, lead }: OrderStart): string {
+  const days = (count: number) => (count === 1 ? "1 day" : `${count} days`);
+  const finish = lead.finish === 0 ? "" : `, ${lead.finish} for the finish`;
+  return `${day}: ${days(lead.work)} at the bench${finish}, ${lead.packing} to pack`;
 }
 
 export const proofText = (ordered: Ordered): string =>

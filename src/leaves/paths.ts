@@ -22,6 +22,7 @@ export const sparesPath = (slug: string): string => `spares/${slug}.html`;
 export const aboutPath = "about.html";
 export const carePath = "care.html";
 export const cardsPath = (slug: string): string => `cards/${slug}.html`;
+export const seasonPath = "season.html";
 export const orderBookPath = "orders.html";
 /** Both are called by the order's slug. */
 export const orderPath = (order: string): string => `orders/${order}.html`;

@@ -40,6 +40,7 @@ import type { PanelKind, Recipe } from "./recipe.ts";
 import { checkRecord, readRecord } from "./record.ts";
 import { readRevisions } from "./revisions.ts";
 import { type Gathered, gathered } from "./scan.ts";
+import { readSeason } from "./season.ts";
 import { readSize } from "./sizes.ts";
 
 /** No recipe is longer than this, in characters. */
@@ -164,6 +165,7 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     prices: readPrices(tree, into),
     record: readRecord(tree, into),
     comparables: readComparables(tree, into),
+    ...readSeason(textUnder(tree, "season"), into),
   };
 }
 

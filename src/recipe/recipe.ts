@@ -451,6 +451,8 @@ export type BatchRecord = {
   readonly variant?: Written;
   readonly minutes: Readonly<Partial<Record<Recordable, Exact>>>;
 };
+/** Days of the year, `04-15`, between which it sells. Private. */
+export type Season = { readonly from: string; readonly to: string };
 /** What is asked elsewhere for the like, in the maker's words; dollars, and the day it was seen. Private. */
 export type Comparable = {
   readonly at: Place;
@@ -568,6 +570,7 @@ export type Recipe = {
   readonly fixed: readonly Written[];
   readonly record: readonly BatchRecord[];
   readonly comparables: readonly Comparable[];
+  readonly season?: Season;
   /** What lets it be sold to those it is for; private. */
   readonly evidence: Evidence;
   /** Text before the first heading: what the buyer is told. Public. */

@@ -22,6 +22,7 @@ import { pageHtml } from "./page-html.ts";
 import type { Photos } from "./photos/read-photos.ts";
 import { pricingsFor } from "./pricings.ts";
 import { schemaFiles } from "./schema-files.ts";
+import { seasonPages } from "./season-page.tsx";
 import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import { shopPages } from "./shop-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
@@ -68,6 +69,12 @@ export function makeSite(
     );
     pages.push(...boardsPages(worked, shop));
     pages.push(drawingsPage(recipes, shop));
+    pages.push(
+      ...seasonPages(
+        recipes.map(({ variants, hash }) => pricingsFor(variants, shop, hash)),
+        shop,
+      ),
+    );
     pages.push(...orderPages(worked.orders, shop, pricingIn(recipes, shop)));
   }
   if (made.includes("store")) {

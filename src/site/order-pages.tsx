@@ -23,7 +23,7 @@ export function orderPages(
 ): readonly Page[] {
   if (orders.length === 0) return [];
   const open = storeShop(shop);
-  const book = pageHtml(<OrderBookPage leaf={orderBookLeaf(orders, shop)} root="" />);
+  const book = pageHtml(<OrderBookPage leaf={orderBookLeaf(orders, shop, (item) => pricingOf(item)?.hours)} root="" />);
   return [
     { path: `binder/${orderBookPath}`, html: book },
     ...orders.flatMap((ordered) => {

@@ -10,3 +10,7 @@ export function isDay(text: string): boolean {
 /** Whole days from one day to a later one; both are days that there are. */
 export const daysBetween = (from: string, to: string): number =>
   Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);
+
+/** The day so many days later, or earlier where it is below 0. */
+export const daysAfter = (day: string, days: number): string =>
+  new Date(Date.parse(`${day}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);

@@ -144,8 +144,12 @@ describe("the work sheet of an order", () => {
 describe("the order book", () => {
   it("stands by the day they are due, then by their marks", () => {
     const late = { ...made(five, "3 AB"), order: { ...made(five, "3 AB").order, due: "2026-12-01" } };
-    const book = orderBookLeaf([made(five, "9 ZZ"), made("  item: Stall riser\n", "2 AA"), late], shop);
-    expect(book.rows.map(({ link }) => link.text)).toEqual(["3 AB", "2 AA", "9 ZZ"]);
+    const book = orderBookLeaf(
+      [made(five, "9 ZZ"), made("  item: Stall riser\n", "2 AA"), late],
+      shop,
+      () => undefined,
+    );
+    expect(book.table.rows.map(({ link }) => link.text)).toEqual(["3 AB", "2 AA", "9 ZZ"]);
     expect(book.together).toBe("3 orders, agreed for $192.00 together.");
     expect(renderToString(OrderBookPage({ leaf: book, root: "" }))).toContain('href="orders/3-ab.html"');
   });

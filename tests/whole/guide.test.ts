@@ -33,6 +33,7 @@ import { readRecipe } from "../../src/recipe/read-recipe.ts";
 import { hazardClasses } from "../../src/recipe/recipe.ts";
 import { recordForm } from "../../src/recipe/record.ts";
 import type { Form } from "../../src/recipe/scan.ts";
+import { seasonForm } from "../../src/recipe/season.ts";
 import { sizeForm } from "../../src/recipe/sizes.ts";
 import { boldForm } from "../../src/recipe/step.ts";
 import { inches } from "../../src/units/length.ts";
@@ -164,7 +165,7 @@ describe("the guide as a whole", () => {
     ],
     ...[ropeHoleForm, ...cordForms, ...textForms],
     ...[choiceForm, ...changeForms, sayingForm, onlyForm, loadForm, soldAsForm],
-    ...[priceForm, recordForm, comparableForm],
+    ...[priceForm, recordForm, comparableForm, seasonForm],
   ];
   const inTable = (words: string) => `\`${words.replaceAll("|", "\\|")}\``;
 

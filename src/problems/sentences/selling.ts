@@ -72,6 +72,12 @@ export const sellingSentences = {
     ...near(f.nearest),
     mend: 'Name a variant, or leave "in …" out where the minutes hold for all.',
   }),
+  "season-days": (f: { found: string }) => ({
+    says: `"${f.found}" can't be read as two days of the year.`,
+    found: f.found,
+    expected: "the first and the last day it sells, like 04-15 to 06-30",
+    mend: "Write month and day with two digits each, and to between them.",
+  }),
   "comparable-undated": (f: { where: string; found: string }) => ({
     says: `The price seen at "${f.where}" has no day, so nobody can tell whether it still holds.`,
     found: f.found,
