@@ -6,7 +6,6 @@ import { forgetOldBatches } from "./batch-pages.tsx";
 import { findFiles, isFolder, readContent } from "./content-files.ts";
 import { guideProblems } from "./guide-examples.ts";
 import { makeSite } from "./make-site.tsx";
-import { forgetOldPacks } from "./pack-of.ts";
 import { withoutPolicy } from "./page-html.ts";
 import { readPhotos } from "./photos/read-photos.ts";
 import { tellProblems } from "./print-json.ts";
@@ -17,6 +16,11 @@ import { standIn } from "./stand-in.ts";
 import { recipesIn, type WorkedContent, workContent } from "./work-content.ts";
 import { forgetOldRecipes } from "./work-recipe.ts";
 import { copyAssets } from "./write-site.ts";
+
+/** Packs and PDFs are for selling and printing, not for writing: they are made by the build. */
+const live = parts.filter((part) => part !== "packs");
+const withoutPaper = (worked: WorkedContent): WorkedContent =>
+  worked.shop ? { ...worked, shop: { ...worked.shop, papers: [] } } : worked;
 
 /** The pages as they now are; remembers the last good state of each recipe. */
 export class LivePages {
@@ -76,10 +80,9 @@ export class LivePages {
     forgetOldRecipes();
     forgetOldPages();
     forgetOldBatches();
-    forgetOldPacks();
     const shown = standIn(worked, this.#good);
     if (shown) {
-      const site = makeSite(shown, content.guide, parts, this.#photos.photos);
+      const site = makeSite(withoutPaper(shown), content.guide, live, this.#photos.photos);
       copyAssets(site.assets, this.#out);
       const kept = new Set(site.pages.map(({ path }) => path));
       for (const { path } of this.#pages) if (!kept.has(path)) rmSync(join(this.#out, path), { force: true });

@@ -13,45 +13,39 @@ import { fullSizeAreas } from "../paper/paper.ts";
 import type { Recipe } from "../recipe/recipe.ts";
 import type { Yard } from "../yard/yard.ts";
 import { signFont } from "./letter-font.ts";
-import { Remembered } from "./remember.ts";
 import type { Variants } from "./shelf-pages.tsx";
 import type { Asset, Pack } from "./site.ts";
 
 export type PackPart = { readonly pack: Pack; readonly entry: PackEntry };
 
-const packs = new Remembered<PackPart>();
-export const forgetOldPacks = (): void => packs.turn();
-
 /** Whether a plan of it is sold: its recipe says so, and nothing bars the thing itself from being sold. */
 export const hasPack = ({ hasPlan }: Recipe, [standard]: Variants): boolean => hasPlan && isForSale(standard);
 
-/** `hash` stands for the recipe, the yard and the shop. */
-export const packOf = (recipe: Recipe, variants: Variants, yard: Yard, shop: PackShop, hash: string): PackPart =>
-  packs.answer(hash, () => {
-    const forms = formsOf(variants);
-    const clean = forms.map((form) => packForm(form, shop.division, yard.glues)) as [PackForm, ...PackForm[]];
-    const files = clean.flatMap((form, i) => {
-      const [own] = forms[i] ?? forms[0];
-      return filesOf(form, clean, shop, effectsOf(boardEffects(recipe, yard, own, shop.division), own.pieces, form));
-    });
-    const [[item]] = clean;
-    const { slug } = item;
-    const named = [...files, licence].map(({ path, says }) => ({ path, says }));
-    const all = [
-      ...files.map(({ asset }) => asset),
-      { path: licence.path, text: licenceText(item, shop) },
-      { path: "README.txt", text: readmeText(item, shop, named) },
-    ];
-    return {
-      pack: { path: `packs/${slug}`, files: all },
-      entry: packEntry(
-        item,
-        shop,
-        `${slug}/${slug}-plan.zip`,
-        named.map(({ path, says }) => ({ path: `${slug}/${path}`, says })),
-      ),
-    };
+export function packOf(recipe: Recipe, variants: Variants, yard: Yard, shop: PackShop): PackPart {
+  const forms = formsOf(variants);
+  const clean = forms.map((form) => packForm(form, shop.division, yard.glues)) as [PackForm, ...PackForm[]];
+  const files = clean.flatMap((form, i) => {
+    const [own] = forms[i] ?? forms[0];
+    return filesOf(form, clean, shop, effectsOf(boardEffects(recipe, yard, own, shop.division), own.pieces, form));
   });
+  const [[item]] = clean;
+  const { slug } = item;
+  const named = [...files, licence].map(({ path, says }) => ({ path, says }));
+  const all = [
+    ...files.map(({ asset }) => asset),
+    { path: licence.path, text: licenceText(item, shop) },
+    { path: "README.txt", text: readmeText(item, shop, named) },
+  ];
+  return {
+    pack: { path: `packs/${slug}`, files: all },
+    entry: packEntry(
+      item,
+      shop,
+      `${slug}/${slug}-plan.zip`,
+      named.map(({ path, says }) => ({ path: `${slug}/${path}`, says })),
+    ),
+  };
+}
 
 const licence: PackedFile = { path: "LICENCE.txt", says: "what you may do with the plan" };
 

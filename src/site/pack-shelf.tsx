@@ -14,10 +14,10 @@ export type PackShelf = { readonly packs: readonly Pack[]; readonly pages: reado
 export function packShelf({ shop, yard, recipes }: WorkedContent): PackShelf {
   const open = shop && packShop(shop);
   if (!open || !yard) return { packs: [], pages: [] };
-  const parts = recipes.flatMap(({ recipe, items: [standard, ...others], hash }) => {
+  const parts = recipes.flatMap(({ recipe, items: [standard, ...others] }) => {
     if (!recipe || !standard) return [];
     const variants: Variants = [standard, ...others];
-    return hasPack(recipe, variants) ? [packOf(recipe, variants, yard, open, hash)] : [];
+    return hasPack(recipe, variants) ? [packOf(recipe, variants, yard, open)] : [];
   });
   if (parts.length === 0) return { packs: [], pages: [] };
   const leaf = packIndexLeaf(
