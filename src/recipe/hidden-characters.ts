@@ -1,5 +1,7 @@
 // Characters that can't be seen, or that turn the reading direction, are told at their place and never read on.
+import type { Place, Written } from "../problems/place.ts";
 import { type Problem, problem } from "../problems/problem.ts";
+import type { Tree } from "../problems/yaml-tree.ts";
 
 const named: Readonly<Record<number, string>> = {
   0: "a null character",
@@ -34,15 +36,30 @@ const hidden =
 export function checkHiddenCharacters(file: string, text: string): Problem[] {
   return text.split("\n").flatMap((line, i) => {
     const found = hidden.exec(line);
-    if (!found) return [];
-    const code = found[0].codePointAt(0) ?? 0;
-    const facts = {
-      character: `U+${code.toString(16).toUpperCase().padStart(4, "0")}`,
-      named: named[code] ?? "a character that can't be seen",
-      before: line.slice(Math.max(0, found.index - 20), found.index).trimStart(),
-    };
-    return [problem("hidden-character", { file, line: i + 1, column: found.index + 1 }, facts)];
+    return found ? [told(found, line, { file, line: i + 1, column: found.index + 1 })] : [];
   });
+}
+
+function told(found: RegExpExecArray, text: string, at: Place): Problem {
+  const code = found[0].codePointAt(0) ?? 0;
+  return problem("hidden-character", at, {
+    character: `U+${code.toString(16).toUpperCase().padStart(4, "0")}`,
+    named: named[code] ?? "a character that can't be seen",
+    before: text.slice(Math.max(0, found.index - 20), found.index).trimStart(),
+  });
+}
+
+/** The same of keys and values as they are read: in quotes a character may be spelt as its number. */
+export function checkHiddenValues(tree: Tree): Problem[] {
+  if (tree.kind === "list") return tree.items.flatMap(checkHiddenValues);
+  if (tree.kind === "map")
+    return tree.entries.flatMap(({ key, value }) => [...checkHiddenText(key), ...checkHiddenValues(value)]);
+  return checkHiddenText(tree);
+}
+
+function checkHiddenText({ text, at }: Written): Problem[] {
+  const found = hidden.exec(text);
+  return found ? [told(found, text, at)] : [];
 }
 
 /** The text with a blank in the place of each, so that the rest can be read on at the same columns. */

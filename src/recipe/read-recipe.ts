@@ -26,7 +26,7 @@ import { checkFixed, readFixed } from "./fixed.ts";
 import { knownFormat } from "./format-migrations.ts";
 import { readFrontMatter } from "./front-matter.ts";
 import { checkFormat, checkTitle, readClasses, readListed, readYes } from "./head.ts";
-import { checkHiddenCharacters, withoutHidden } from "./hidden-characters.ts";
+import { checkHiddenCharacters, checkHiddenValues, withoutHidden } from "./hidden-characters.ts";
 import { readJoins } from "./joins.ts";
 import { readText } from "./lettering.ts";
 import { readLine } from "./line.ts";
@@ -59,7 +59,7 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
   const visible = hidden.length > 0 ? withoutHidden(plain) : plain;
   const front = readFrontMatter(file, visible);
   const into = gathered();
-  into.problems.push(...hidden, ...front.problems, ...checkLineCounts(front.tree));
+  into.problems.push(...hidden, ...checkHiddenValues(front.tree), ...front.problems, ...checkLineCounts(front.tree));
   if (front.tree.entries.length === 0) return { problems: inReadingOrder(into.problems) };
   const tree = keepOneLine(front.tree, visible.split("\n"), into.problems);
   for (const key of ["title", "line", "purpose"]) {

@@ -1,5 +1,7 @@
 // The texts of a yard and a shop -> both checked, once for the same texts.
 import type { Problem } from "../problems/problem.ts";
+import { readYamlTree } from "../problems/yaml-tree.ts";
+import { checkHiddenCharacters, checkHiddenValues } from "../recipe/hidden-characters.ts";
 import { readShop } from "../yard/read-shop.ts";
 import { readYard } from "../yard/read-yard.ts";
 import type { Shop, Yard } from "../yard/yard.ts";
@@ -22,10 +24,17 @@ export const hashOfFiles = (files: readonly SourceFile[]): string =>
 export function readYardAndShop(yardFiles: readonly SourceFile[], shopFiles: readonly SourceFile[]): YardAndShop {
   const hash = hashOf(hashOfFiles(yardFiles), hashOfFiles(shopFiles));
   return known.answer(hash, () => {
+    // Buyers read their words: nothing in them may be hidden or turn the reading direction.
+    const hidden = [...yardFiles, ...shopFiles].flatMap(hiddenIn);
     const { yard, problems: yardProblems } = readYard(yardFiles);
     const { shop, problems: shopProblems } = readOneShop(shopFiles);
-    return { yard, shop, problems: [...yardProblems, ...shopProblems], hash };
+    return { yard, shop, problems: [...hidden, ...yardProblems, ...shopProblems], hash };
   });
+}
+
+function hiddenIn({ file, text }: SourceFile): readonly Problem[] {
+  const seen = checkHiddenCharacters(file, text);
+  return seen.length > 0 ? seen : checkHiddenValues(readYamlTree(file, text, 1).tree);
 }
 
 /** Whether there is just one file was asked when the folder was read. */
