@@ -39,13 +39,15 @@ const Parts = ({ of, root }: { of: BuildSheet; root: string }): VNode => (
         </li>
       ) : null}
     </ul>
-    <ul>
-      {of.printed.map(({ link }) => (
-        <li>
-          <a href={`${root}${link.path}`}>{link.text}</a>
-        </li>
-      ))}
-    </ul>
+    {of.printed.length > 0 ? (
+      <ul>
+        {of.printed.map(({ link }) => (
+          <li>
+            <a href={`${root}${link.path}`}>{link.text}</a>
+          </li>
+        ))}
+      </ul>
+    ) : null}
     {of.others.length > 0 ? (
       <>
         <p>Sheets of the other variants:</p>
