@@ -120,7 +120,7 @@ export function cutProblemsOf(all: readonly SawnPiece[], kerf: Exact, source: So
         boards: boardsFrom(board, source),
         pieces: sawn.map(cutPiece),
         order: "either",
-        effort: 0.3,
+        effort: quickEffort,
       },
     };
   });
@@ -146,16 +146,16 @@ export const tooFewBoards = (pieces: readonly Piece[], kerf: Exact): Board[] =>
     .filter(({ problem }) => plannedBefore(problem) === undefined)
     .map(({ board }) => board);
 
-/** A tenth of the usual work: a cheap plan for weighing one thing against another, seldom dearer than the cheapest. */
-const roughEffort = 0.1;
+/** A tenth of the usual work proves nearly every plan of a shop's recipes. */
+const quickEffort = 0.1;
 
-/** Dollars and boards of one such plan of all these problems; undefined where boards don't suffice. */
+/** Dollars and boards of quick plans of these problems, proven or not; undefined where boards don't suffice. */
 export type Spent = { readonly cost: Exact; readonly boards: number };
 
 export const roughlySpent = (problems: readonly CuttingProblem[]): Spent | undefined =>
   problems.reduce<Spent | undefined>(
     (sum, { problem }) => {
-      const plan = sum && planCuts({ ...problem, effort: roughEffort });
+      const plan = sum && planCuts(problem);
       return plan && { cost: sum.cost.add(plan.cost), boards: sum.boards + plan.boards.length };
     },
     { cost: zero, boards: 0 },
@@ -166,7 +166,7 @@ const known = new Map<string, CutPlan | undefined>();
 /** Plans kept at most: what a shop's recipes ask for many times over, in several batches. */
 const mostKnown = 2000;
 
-/** Up to so many pieces the whole work budget is spent where a third of it proves nothing: a whole line's batches would take too long. */
+/** The whole work budget is spent where a tenth of it proves nothing; a third where there are more pieces than this, as in a batch. */
 const manyPieces = 60;
 
 /** The plan of a problem, solved and added up once for as long as it is remembered; the oldest is let go first. */
@@ -187,7 +187,7 @@ function plannedBefore(problem: CutProblem): CutPlan | undefined {
 function ripFirstWhereAsCheap(problem: CutProblem): CutPlan | undefined {
   const quick = planCuts(problem);
   const count = problem.pieces.reduce((sum, piece) => sum + piece.count, 0);
-  const plan = quick?.proven || count > manyPieces ? quick : planCuts({ ...problem, effort: 1 });
+  const plan = quick?.proven ? quick : planCuts({ ...problem, effort: count > manyPieces ? 0.3 : 1 });
   if (plan === undefined) return undefined;
   const boards = plan.boards.map((board) => rippedFirst(problem, board));
   if (boards.every((board) => board.order === "rip" || !isTwoWay(board))) return { ...plan, boards };
