@@ -74,7 +74,7 @@ export const warningsOf = ({ channels }: Pricing): string[] =>
     const short = formatDollars(asked.spare.abs());
     return asked.under === "floor"
       ? [`${where}, the floor is ${formatDollars(floor)}. Each one sold costs you ${short} of your wage or your money.`]
-      : [`${where}, the target is ${formatDollars(target)}. Every cost and the wage are paid, of the profit ${short}.`];
+      : [`${where}, the target is ${formatDollars(target)}. Every cost and the wage are paid, and ${short} of profit is left.`];
   });
 
 /** What the store shows, and what own words cost on top. */
