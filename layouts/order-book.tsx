@@ -17,7 +17,7 @@ export const OrderBookPage = ({ leaf, root }: { leaf: OrderBook; root: string })
     <section class="sheet" aria-labelledby="title">
       <h1 id="title">{leaf.title}</h1>
       <p class="intro">{leaf.description} Private.</p>
-      <Linked of={leaf.table} name={leaf.title} root={root} />
+      <Linked of={leaf.table} name="Orders by the day they are due" root={root} />
       <p>{leaf.together}</p>
     </section>
   </Page>

@@ -17,7 +17,7 @@ export const SeasonPlannerPage = ({ leaf, root }: { leaf: SeasonPlanner; root: s
     <section class="sheet priced" aria-labelledby="title">
       <h1 id="title">{leaf.title}</h1>
       <p class="intro">{leaf.description} Private.</p>
-      <Linked of={leaf.table} name={leaf.title} root={root} />
+      <Linked of={leaf.table} name="Batches by the day to begin" root={root} />
       {leaf.notes.map((note) => (
         <p class="note">{note}</p>
       ))}

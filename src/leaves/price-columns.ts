@@ -74,7 +74,9 @@ export const warningsOf = ({ channels }: Pricing): string[] =>
     const short = formatDollars(asked.spare.abs());
     return asked.under === "floor"
       ? [`${where}, the floor is ${formatDollars(floor)}. Each one sold costs you ${short} of your wage or your money.`]
-      : [`${where}, the target is ${formatDollars(target)}. Every cost and the wage are paid, and ${short} of profit is left.`];
+      : [
+          `${where}, the target is ${formatDollars(target)}. Every cost and the wage are paid, and ${short} of profit is left.`,
+        ];
   });
 
 /** What the store shows, and what own words cost on top. */
@@ -108,7 +110,7 @@ export function foundTable({ channels }: Pricing, { selling }: PricedShop): Tabl
   const before = (one: ChannelPrice) => must(one).add(one.channel.fixed).div(kept(one));
   return {
     caption: "How the target is found",
-    heads: ["", ...headsFor(channels)],
+    heads: ["Step", ...headsFor(channels)],
     rows: [
       row("Cost, with packing", ({ cost }) => fine(cost)),
       row(profitAs === "margin" ? `Divided by 1 − ${percent(profit)}` : `Times 1 + ${percent(profit)}`, (one) =>
