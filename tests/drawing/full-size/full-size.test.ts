@@ -84,7 +84,9 @@ describe("a pattern is as large as the wood", () => {
     expect(holes.map(({ title }) => title)).toEqual([
       "A, B, C, D and E: planks, left end, right end turned half round",
     ]);
-    const crosses = chainsOf((holes[0] as Template).marks, "dimension").filter((chain) => chain.length === 2 && extent(chain, 0) === 8);
+    const crosses = chainsOf((holes[0] as Template).marks, "dimension").filter(
+      (chain) => chain.length === 2 && extent(chain, 0) === 8,
+    );
     const middles = crosses.map(([a]) => a?.[1] ?? 0).sort((a, b) => a - b);
     expect((middles[1] as number) - (middles[0] as number)).toBeCloseTo(1.625 * 25.4, 6);
   });
