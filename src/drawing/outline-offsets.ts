@@ -8,12 +8,12 @@ import type { BoardFrame } from "./board-frame.ts";
 /** The wood at one place along the board, as stretches up from the base line. */
 export type Offset = { readonly at: number; readonly wood: readonly (readonly [number, number])[] };
 
-/** Steps a tape is read in, inches; the first that needs no more than this many stations is taken. */
+/** Steps a tape is read in, inches; the first that needs no more stations than a drawing's notes have room for is taken. */
 const steps = [0.5, 1, 2, 3, 4, 6, 12, 24];
-const most = 13;
+const inNotes = 13;
 
-/** Empty for a board whose outline is a rectangle with square corners. */
-export function outlineOffsets(member: Member, frame: BoardFrame): readonly Offset[] {
+/** Empty for a board whose outline is a rectangle with square corners. A table may have room for more stations than notes. */
+export function outlineOffsets(member: Member, frame: BoardFrame, most = inNotes): readonly Offset[] {
   const { outline, holes } = member.shape;
   const [long, wide] = frame.size;
   const loops = [outline, ...holes].map((loop) => profileOf(loop, inInches.chord).points);

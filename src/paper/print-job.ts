@@ -172,7 +172,7 @@ class Setter {
     let left = 0;
     for (const figure of figures) {
       const { width } = svgFacts(figure.picture.svg.html);
-      const set = this.#placed(figure.picture, Math.min(width, textWidth(this.#paper.size)));
+      const set = this.#placed(named(figure), Math.min(width, textWidth(this.#paper.size)));
       const row = rows.at(-1);
       if (row && left >= gutter + set.width) {
         row.push(set);
@@ -205,6 +205,10 @@ class Setter {
     };
   }
 }
+
+/** A sticker says itself what it is. */
+const named = ({ picture, name }: Extract<SheetBlock, { kind: "figure" }>): Picture =>
+  name === "sticker" ? withoutCaption(picture) : picture;
 
 /** What stands beside its words needs no line below that says which it is; its text for those who can't see it does. */
 const withoutCaption = (picture: Picture): Picture => ({ ...picture, caption: "" });

@@ -7,6 +7,9 @@ import type { Table } from "../leaf.ts";
 import type { PaperSheet } from "../sheet-set.ts";
 import { sheetOf, tableOf, words } from "../sheets/blocks.ts";
 
+/** So that a table stands on one page. */
+const mostRows = 37;
+
 export function curvesSheet(item: Item, edition: BinderEdition): readonly PaperSheet[] {
   const tables = item.pieces.flatMap((piece) => curveTable(item, piece, edition));
   if (tables.length === 0) return [];
@@ -21,7 +24,7 @@ export function curvesSheet(item: Item, edition: BinderEdition): readonly PaperS
 function curveTable(item: Item, piece: Piece, { bare }: BinderEdition): Table[] {
   const member = item.members.find(({ id }) => id === piece.members[0]);
   if (!member || piece.outline === undefined) return [];
-  const offsets = outlineOffsets(member, boardFrame(member));
+  const offsets = outlineOffsets(member, boardFrame(member), mostRows);
   const most = Math.max(0, ...offsets.map(({ wood }) => wood.length));
   if (most === 0) return [];
   const stretches = Array.from({ length: most }, (_, i) =>

@@ -12,7 +12,7 @@ import type { PackShop } from "./pack-shop.ts";
 import { latestLine, termsSheet } from "./terms-sheet.ts";
 
 /** Short ones follow on, to spare paper. */
-const sharing: ReadonlySet<string> = new Set(["variants", "piece-drawings", "curves", "full-size", "place", "terms"]);
+const sharing: ReadonlySet<string> = new Set(["variants", "piece-drawings", "curves", "full-size", "jigs", "place"]);
 
 /** `forms` are all of the recipe, cleaned alike; `effects` are those of the form's boards, under their generic names. */
 export function packSheetSet(

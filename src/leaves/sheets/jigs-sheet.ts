@@ -10,16 +10,17 @@ import type { PaperSheet } from "../sheet-set.ts";
 import { sheetOf, tableOf, words } from "./blocks.ts";
 import type { SheetSource } from "./sheet-source.ts";
 
-export const jigsSheet = ({ item, edition }: SheetSource): readonly PaperSheet[] =>
-  sheetOf("jigs", "Jigs and stops", "Cut", [
+export function jigsSheet({ item, edition }: SheetSource): readonly PaperSheet[] {
+  const tables = [
     ...tableOf(spacersTable(item, edition.gap), true),
     ...tableOf(stopsTable(item, edition.bare), true),
     ...tableOf(fencesTable(item, edition.bare), true),
-    ...words(
-      "Cut a stop's first piece, measure it, then cut the rest. Write the size on every block; keep it with these sheets.",
-      true,
-    ),
-  ]);
+  ];
+  return tables.length === 0 ? [] : sheetOf("jigs", "Jigs and stops", "Cut", [...tables, ...words(advice, true)]);
+}
+
+const advice =
+  "Cut a stop's first piece, measure it, then cut the rest. Write the size on every block; keep it with these sheets.";
 
 /** Two of each: one for either end of what they part. */
 function spacersTable(item: Item, gap: (length: Length) => string): Table {
