@@ -63,7 +63,10 @@ function listsTogether(things: readonly Thing[], plans: readonly CuttingPlan[][]
   if (things.length === 1) return [yardListOf(things, plans.flat(), kerf)];
   const alone = plans.flatMap((own, i) => own.map((plan) => remarked(plan, String(i + 1))));
   const pieces = things.flatMap(({ item, made }, i) =>
-    times(item.pieces, made).map((piece) => ({ ...piece, mark: `${i + 1}${piece.mark}` })),
+    times(item.pieces, made).map((piece) => ({
+      ...{ ...piece, mark: `${i + 1}${piece.mark}` },
+      ...(piece.matched === undefined ? {} : { matched: `${i + 1} ${piece.matched}` }),
+    })),
   );
   const together = planBoardsCheapest(pieces, kerf, "bought");
   const { lowerBound } = proofOf(together);

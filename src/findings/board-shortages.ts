@@ -3,13 +3,21 @@ import type { Item } from "../item/item.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import type { Exact } from "../units/length.ts";
 import type { Board } from "../yard/yard.ts";
-import { tooFewBoards } from "./cutting-plan.ts";
+import { missingBoards } from "./cutting-plan.ts";
 
-/** At the board's place in the yard. Nothing is asked of boards whose number isn't said. */
-export const findShortages = ({ title, pieces }: Item, kerf: Exact): Problem[] =>
-  tooFewBoards(pieces, kerf).map((board) =>
-    problem("too-few-boards", board.at, { title: title.toLowerCase(), board: board.name, there: thereOf(board) }),
-  );
+/** At the board's place in the yard. Nothing is asked of boards whose number isn't said, nor of pieces that come from any board. */
+export function findShortages({ title, pieces }: Item, kerf: Exact): Problem[] {
+  const { tooFew, tooSmall } = missingBoards(pieces, kerf);
+  const name = title.toLowerCase();
+  return [
+    ...tooSmall.map(({ board, kind }) =>
+      problem("one-board-too-small", board.at, { title: name, board: board.name, kind }),
+    ),
+    ...tooFew.map((board) =>
+      problem("too-few-boards", board.at, { title: name, board: board.name, there: thereOf(board) }),
+    ),
+  ];
+}
 
 const thereOf = ({ lengths, own = [] }: Board): string =>
   [

@@ -19,6 +19,8 @@ export type SawnPiece = {
   readonly width: Length;
   /** Where it is planed: how thick it is then. */
   readonly planedTo?: Length;
+  /** All that name the same come from one board. */
+  readonly together?: string;
   /** Degrees off square left and right, positive where the upper edge is the longer one at that end; 0 where the blade leans too. */
   readonly mitres: readonly [number, number];
   /** Of both ends, without their hand: the blade's lean. */
@@ -41,7 +43,20 @@ function sawnSize(size: Length, most: Exact): Exact {
   return next.compare(most) > 0 && compareLengths(size, most) <= 0 ? most : next;
 }
 
+/** Matched pieces of a batch stand apart, those of each thing under marks of their own: "A", "A of 2", "A of 3". */
 export function sawnOf(piece: Piece): SawnPiece[] {
+  const { matched, members, count } = piece;
+  if (matched === undefined) return sawnAlike(piece);
+  return Array.from({ length: count / members.length }, (_, i) =>
+    sawnAlike({ ...piece, count: members.length }).map((sawn) => ({
+      ...sawn,
+      mark: i === 0 ? sawn.mark : `${sawn.mark} of ${i + 1}`,
+      together: `${matched} ${i + 1}`,
+    })),
+  ).flat();
+}
+
+function sawnAlike(piece: Piece): SawnPiece[] {
   const { mark, count, board, length, width, thickness, planed, ends, blanks } = piece;
   if (blanks) {
     return blanks.map((blank, i) => ({
@@ -80,6 +95,7 @@ const cutPiece = (sawn: SawnPiece): CutPiece => ({
   width: sawnSize(sawn.width, sawn.board.width),
   ends: isBevelled(sawn) ? [0, 0] : sawn.mitres,
   showFace: sawn.board.showSides === 1,
+  ...(sawn.together === undefined ? {} : { together: sawn.together }),
 });
 
 /**
@@ -139,12 +155,32 @@ export function planBoardsCheapest(pieces: readonly Piece[], kerf: Exact, source
   });
 }
 
-/** The boards that the seller has too few of for all these pieces. */
-export const tooFewBoards = (pieces: readonly Piece[], kerf: Exact): Board[] =>
-  cutProblems(pieces, kerf, "in hand")
-    .filter(({ problem }) => problem.boards.some(({ have, cost }) => have !== undefined && !cost.equals(0)))
-    .filter(({ problem }) => plannedBefore(problem) === undefined)
-    .map(({ board }) => board);
+/** Boards that the seller has too few of for all these pieces, and those of which no single one holds pieces that come from one. */
+export function missingBoards(
+  pieces: readonly Piece[],
+  kerf: Exact,
+): { readonly tooFew: readonly Board[]; readonly tooSmall: readonly { board: Board; kind: string }[] } {
+  const asked = cutProblems(pieces, kerf, "in hand");
+  const limited = asked.filter(({ problem }) =>
+    problem.boards.some(({ have, cost }) => have !== undefined && !cost.equals(0)),
+  );
+  const tooSmall = cutProblems(pieces, kerf, "bought").flatMap(({ board, sawn, problem }) =>
+    [...new Set(sawn.flatMap(({ together }) => together ?? []))].flatMap((together) => {
+      const own = problem.pieces
+        .filter((piece) => piece.together === together)
+        .map(({ together: _, ...piece }) => piece);
+      const holds = problem.boards.some(
+        (each) => plannedBefore({ ...problem, pieces: own, boards: [{ ...each, have: 1 }] }) !== undefined,
+      );
+      return holds ? [] : [{ board, kind: together.replace(/ \d+$/, "") }];
+    }),
+  );
+  if (tooSmall.length > 0) return { tooFew: [], tooSmall };
+  return {
+    tooFew: limited.filter(({ problem }) => plannedBefore(problem) === undefined).map(({ board }) => board),
+    tooSmall,
+  };
+}
 
 /** A tenth of the usual work proves nearly every plan of a shop's recipes. */
 const quickEffort = 0.1;

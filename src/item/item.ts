@@ -128,6 +128,8 @@ export type Piece = {
   readonly cuts: readonly WorkedCut[];
   /** Only of a piece glued up of several boards: what is sawn for each, before it is cut as one. */
   readonly blanks?: readonly Blank[];
+  /** Only where all pieces of a kind come from one board: that kind's name; `members` are those of one thing. */
+  readonly matched?: string;
   /** Only of a piece cut to an outline: its name. */
   readonly outline?: string;
   /** Only of a piece cut to an outline: where it may split, as its first member lies; empty where it is sound. */

@@ -21,10 +21,14 @@ type Group = { readonly form: Form; readonly cut: readonly [Cut, ...Cut[]] };
  */
 export function piecesOf(recipe: Recipe, members: readonly Cut[]): Piece[] {
   const groups = new Map<string, Group>();
+  const kinds = recipe.pieces.filter((kind) => kind.matched).map(({ name }) => name.text);
+  const matchedOf = ({ placed }: Cut): string | undefined => kinds.find((name) => name === placed.pieceKind);
+  const keyOf = (form: string, cut: Cut): string => JSON.stringify([form, matchedOf(cut)]);
   for (const cut of members) {
     const form = formOf(cut.placed, cut.cuts);
-    const group = groups.get(form.own);
-    groups.set(form.own, group ? { ...group, cut: [...group.cut, cut] } : { form, cut: [cut] });
+    const key = keyOf(form.own, cut);
+    const group = groups.get(key);
+    groups.set(key, group ? { ...group, cut: [...group.cut, cut] } : { form, cut: [cut] });
   }
   const order = new Map(recipe.pieces.map((kind, i) => [kind.name.text, i]));
   const sorted = [...groups.values()].sort((a, b) => compareGroups(a, b, order));
@@ -34,14 +38,18 @@ export function piecesOf(recipe: Recipe, members: readonly Cut[]): Piece[] {
   for (const group of sorted) {
     if (marked.has(group)) continue;
     const letter = letterOf(letters++);
-    const twin = group.form.own === group.form.mirrored ? undefined : groups.get(group.form.mirrored);
+    const twin =
+      group.form.own === group.form.mirrored ? undefined : groups.get(keyOf(group.form.mirrored, group.cut[0]));
     if (!twin) {
-      pieces.push(pieceOf(group, letter, undefined));
+      pieces.push(pieceOf(group, letter, undefined, matchedOf(group.cut[0])));
       continue;
     }
     marked.add(twin);
     const [left, right] = compareSides(group, twin) <= 0 ? [group, twin] : [twin, group];
-    pieces.push(pieceOf(left, letter, "left"), pieceOf(right, letter, "right"));
+    pieces.push(
+      pieceOf(left, letter, "left", matchedOf(left.cut[0])),
+      pieceOf(right, letter, "right", matchedOf(right.cut[0])),
+    );
   }
   return pieces;
 }
@@ -77,7 +85,7 @@ function compareSides(a: Group, b: Group): number {
 const letterOf = (n: number): string =>
   (n < 26 ? "" : letterOf(Math.floor(n / 26) - 1)) + String.fromCharCode(65 + (n % 26));
 
-function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | undefined): Piece {
+function pieceOf({ form, cut }: Group, letter: string, hand: Piece["hand"], matched: string | undefined): Piece {
   const { placed, solid } = cut[0];
   const names = cut.map(({ placed: p }) => (p.panelKind ? `${p.panelKind} ${p.group}` : p.group));
   return {
@@ -94,6 +102,7 @@ function pieceOf({ form, cut }: Group, letter: string, hand: "left" | "right" | 
     planed: placed.planed,
     ...endsOf(form.trims, ownSize(placed), placed.length),
     cuts: form.cuts,
+    ...(matched === undefined ? {} : { matched }),
     ...(placed.blanks ? { blanks: placed.blanks } : {}),
     ...(placed.outline ? { outline: placed.outline.name, shortGrain: shortGrainOf(placed) } : {}),
     volume: solid.volume,

@@ -128,6 +128,18 @@ export const pieceForms: readonly PieceForm[] = [
     example: "1x10, outline arm, turns at least 1/4",
     read: sumAfter("leastTurn", "turns", "at", "least"),
   },
+  {
+    does: "matched",
+    fits: /^from one board$/,
+    form: "BOARD, from one board",
+    means: "All pieces of this kind in one thing are cut from one board, so that their grain matches.",
+    example: "1x6, from one board",
+    read: (scan) => {
+      const at = scan.here;
+      scan.must("from", "one", "board");
+      return { matched: { at } };
+    },
+  },
 ];
 
 /** The piece, with what can be read of how it is worked. */

@@ -193,6 +193,8 @@ export type PieceKind = {
   /** The least wood between two parts of the outline, and the tightest turn its blade can follow. */
   readonly leastWood?: Sum;
   readonly leastTurn?: Sum;
+  /** All of them in one thing come from one board. */
+  readonly matched?: { readonly at: Place };
   /** Written in the one line that uses it, and without a name that could be said elsewhere. */
   readonly own?: true;
   readonly at: Place;

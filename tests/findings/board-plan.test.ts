@@ -3,12 +3,14 @@ import { describe, expect, it } from "vitest";
 import { drawBoard } from "../../src/drawing/board-layout.ts";
 import { binderSheet } from "../../src/drawing/sheet.ts";
 import { type PlannedBoard, planBoards } from "../../src/findings/board-plan.ts";
+import { findShortages } from "../../src/findings/board-shortages.ts";
 import { rippedFirst } from "../../src/findings/rip-first.ts";
 import { sawCutsOf } from "../../src/findings/saw-cuts.ts";
-import type { Piece } from "../../src/item/item.ts";
+import type { Item, Piece } from "../../src/item/item.ts";
 import { cuttingSheet } from "../../src/leaves/cutting-sheet.ts";
 import { binderEdition } from "../../src/leaves/edition.ts";
 import { type Exact, exact, inches, type Length } from "../../src/units/length.ts";
+import { riserRecipe, workItem } from "./riser.ts";
 import { board, fenceBoard, inch, kerf, piece, stock } from "./timber.ts";
 
 const strip = inch("1 11/16");
@@ -260,3 +262,43 @@ function findCutFaults(planned: PlannedBoard, saw: Exact): string[] {
   );
   return [...late.map(({ number }) => `cut ${number} is late`), ...open.map(({ mark }) => `${mark} is not cut out`)];
 }
+
+describe("pieces from one board", () => {
+  const of = (matched: boolean, made = 1): Piece[] => {
+    const a = piece("A", 2, inch("30"), fenceBoard);
+    const b = piece("B", 2, inch("38"), fenceBoard);
+    return [
+      { ...a, count: 2 * made, ...(matched ? { matched: "top" } : {}) },
+      { ...b, count: 2 * made },
+    ];
+  };
+
+  it("30 + 38 + 1/8 fit 70 1/2: two boards; both of 30 from one board, the two of 38 take a board each: three", () => {
+    expect(planBoards(of(false), kerf)).toHaveLength(2);
+    const plan = planBoards(of(true), kerf);
+    expect(plan.map((one) => marksOf(one)[0]).sort()).toEqual(["A A", "B", "B"]);
+  });
+
+  it("of two things, each thing's own pieces come from one board: twice as many boards, marked alike", () => {
+    const plan = planBoards(of(true, 2), kerf);
+    expect(plan.map((one) => marksOf(one)[0]).sort()).toEqual(["A A", "A A", "B", "B", "B", "B"]);
+  });
+
+  it("a recipe says so of a piece: shelf and legs of a riser from one board, as long as both lie on it: 24 + 2 x 8 + 2/8 of 96", () => {
+    const riser = workItem(riserRecipe.replace("plank: plank", "plank: plank, from one board"));
+    expect(riser.pieces.map(({ matched }) => matched)).toEqual(["plank", "plank"]);
+    expect(planBoards(riser.pieces, kerf)).toHaveLength(1);
+  });
+
+  it("two of 36 from one board of 70 1/2: one-board-too-small", () => {
+    const one = piece("A", 2, inch("36"), fenceBoard);
+    const item = { title: "Bench", pieces: [{ ...one, matched: "top" }] } as unknown as Item;
+    expect(findShortages(item, kerf).map(({ code, says }) => [code, says])).toEqual([
+      [
+        "one-board-too-small",
+        'No single fence board gives all pieces "top" of the bench, which are to come from one board.',
+      ],
+    ]);
+    expect(findShortages({ ...item, pieces: [one] }, kerf)).toEqual([]);
+  });
+});

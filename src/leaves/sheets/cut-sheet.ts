@@ -1,6 +1,7 @@
 // The cutting plan of a form -> the cut sheet: cautions, saw settings to be ticked, every board as it lies, offcuts to keep.
 import { cautionsFor } from "../../findings/cautions.ts";
 import { cuttingOperations } from "../../findings/operations.ts";
+import type { Piece } from "../../item/item.ts";
 import { type CutBoard, cuttingSheet } from "../cutting-sheet.ts";
 import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
 import { cautionsOf, figure, heading, listOf, sheetOf, tableOf, together, words } from "./blocks.ts";
@@ -14,6 +15,7 @@ export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: S
       `Sizes in inches. Each saw cut takes ${cutting.kerf}. Cut from the left end of each board, in the order of the small numbers; what is crossed out is trimmed off, what is grey is left over. Set the saws in the order of the table and tick each setting when its cuts are made.`,
     ),
     ...cutting.safety.flatMap((text) => words(text)),
+    ...words(matchedWords(item.pieces)),
     ...tableOf(cutting.settings, true),
     ...cutting.boards.flatMap(boardBlocks),
     ...(readers === "shop"
@@ -26,6 +28,19 @@ export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: S
         ]
       : []),
   ]);
+}
+
+/** What the plan keeps together and the maker should not mix up. */
+function matchedWords(pieces: readonly Piece[]): string | undefined {
+  const kinds = [...new Set(pieces.flatMap(({ matched }) => matched ?? []))];
+  const marksOf = (kind: string): string =>
+    pieces
+      .filter(({ matched }) => matched === kind)
+      .map(({ count, mark }) => `${count} × ${mark}`)
+      .join(", ");
+  return kinds.length === 0
+    ? undefined
+    : `From one board, so that their grain matches: ${kinds.map(marksOf).join("; ")}. Number them as they come off the saw.`;
 }
 
 export const boardBlocks = ({ name, stock, picture, first, order, strips }: CutBoard): SheetBlock[] =>

@@ -114,6 +114,11 @@ export const yardSentences = {
     expected: `length x width, up to ${f.whole} in wide`,
     mend: "Write the length first, then the width; or write the wider one under the board that it is.",
   }),
+  "one-board-too-small": (f: { title: string; board: string; kind: string }) => ({
+    says: `No single ${f.board} gives all pieces "${f.kind}" of the ${f.title}, which are to come from one board.`,
+    expected: "a board that is long and wide enough for all of them",
+    mend: 'Add a longer board to the yard, or take "from one board" out of the piece.',
+  }),
   "too-few-boards": (f: { title: string; board: string; there: string }) => ({
     says: `The boards of "${f.board}" are too few for the ${f.title}: there are ${f.there}.`,
     expected: "enough boards for one of it",
