@@ -40,11 +40,13 @@ const packed = shelf.packs.flatMap(({ files }) => files.flatMap((file) => ("prin
 
 const setter = new PageSetter();
 const took: (readonly [path: string, milliseconds: number])[] = [];
+const { user, system } = process.cpuUsage();
 for (const { path, printed, paper } of [...binder, ...packed]) {
   const started = performance.now();
   await setter.set(printJob(printed, paper));
   took.push([path, performance.now() - started]);
 }
+const used = process.cpuUsage({ user, system });
 const slowest = took.reduce((a, b) => (b[1] > a[1] ? b : a));
 const all = took.reduce((sum, [, milliseconds]) => sum + milliseconds, 0);
 const row = (what: string, milliseconds: number, most?: number): void => {
@@ -55,4 +57,5 @@ const row = (what: string, milliseconds: number, most?: number): void => {
 row("sheets of the binder, worked out and drawn", binderTook);
 row("sheets of the packs, with boards that are thicker and thinner", packsTook);
 row(`${took.length} PDFs together`, all);
+row("the same in time of the processor", (used.user + used.system) / 1000);
 row(`the slowest of them (${slowest[0]})`, slowest[1], limit);

@@ -38,7 +38,9 @@ function curveTable(item: Item, piece: Piece, { bare }: BinderEdition): Table[] 
         bare(at),
         ...stretches.map((_, i) => {
           const stretch = wood[i];
-          return stretch ? `${bare(stretch[0])} … ${bare(stretch[1])}` : "";
+          if (!stretch) return "";
+          const [low, high] = stretch.map(bare);
+          return low === high ? `${low}` : `${low} … ${high}`;
         }),
       ]),
     },
