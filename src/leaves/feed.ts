@@ -73,3 +73,7 @@ ${pages.map((path) => `<url><loc>${xml(address + path)}</loc></url>`).join("\n")
 </urlset>
 `;
 }
+
+/** For those that read a whole site (RFC 9309): everything here is meant to be read; and where its map is, if it has an address. */
+export const robotsText = ({ address }: StoreShop): string =>
+  `User-agent: *\nAllow: /\n${address === undefined ? "" : `\nSitemap: ${address}sitemap.xml\n`}`;

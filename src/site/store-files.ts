@@ -1,8 +1,8 @@
-// Store items and shop -> files of the store beside its pages: feed, site map and preview pictures. None without an address.
+// Store items and shop -> files of the store beside its pages: robots.txt; with an address also feed, site map and preview pictures.
 import type { Drawing } from "../drawing/drawing.ts";
 import { outlined } from "../drawing/outlined.ts";
 import { formatSvg } from "../drawing/svg.ts";
-import { atomFeed, siteMap } from "../leaves/feed.ts";
+import { atomFeed, robotsText, siteMap } from "../leaves/feed.ts";
 import { imageName, imageOf, listingImages } from "../leaves/listing-images.ts";
 import { previewSize } from "../leaves/on-the-web.ts";
 import { feedPath, listingImagePath, picturePath } from "../leaves/paths.ts";
@@ -29,12 +29,14 @@ export const photoFiles = (items: readonly StoreItem[], photos: Photos): Asset[]
     .flatMap(({ files }) => files.map(({ path, bytes }) => ({ path: `store/${path}`, bytes })));
 
 export function storeFiles(items: readonly StoreItem[], shop: StoreShop): Asset[] {
-  if (shop.address === undefined) return [];
+  const robots: Asset = { path: "store/robots.txt", text: robotsText(shop) };
+  if (shop.address === undefined) return [robots];
   const texts = [
     [feedPath, atomFeed(items, shop)],
     ["sitemap.xml", siteMap(items, shop)],
   ] as const;
   return [
+    robots,
     ...texts.flatMap(([path, text]) => (text === undefined ? [] : [{ path: `store/${path}`, text }])),
     ...items.map((item) => ({
       path: `store/${picturePath(item.slug)}`,

@@ -23,9 +23,10 @@ function writeFontSettings(): string {
   return file;
 }
 
-export async function openBrowser(): Promise<Browser> {
+/** `more`: words for the browser's own command line. */
+export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const own = process.env.SHOPLEAF_BROWSER;
-  if (own) return chromium.launch({ executablePath: own });
+  if (own) return chromium.launch({ executablePath: own, args: [...more] });
   mkdirSync(cache, { recursive: true });
   // Read at import: where the browser is unpacked to, and that its own libraries come along.
   process.env.TMPDIR = cache;
@@ -36,7 +37,7 @@ export async function openBrowser(): Promise<Browser> {
   return chromium.launch({
     executablePath: await packaged.executablePath(),
     // In one process the whole browser ends with the first window that is closed.
-    args: packaged.args.filter((arg) => arg !== "--single-process" && arg !== "--no-zygote"),
+    args: [...packaged.args.filter((arg) => arg !== "--single-process" && arg !== "--no-zygote"), ...more],
     env: { ...process.env, FONTCONFIG_FILE: process.env.FONTCONFIG_FILE },
   });
 }

@@ -60,8 +60,12 @@ describe("a preview", () => {
     expect((await drawPreview(svg, preview.size)).equals(await drawPreview(svg, preview.size))).toBe(true);
   });
   it("is made only where the shop has an address", () => {
-    expect(storeFiles([goods], storeShop(shop))).toEqual([]);
-    expect(files.map(({ path }) => path)).toEqual(["store/sitemap.xml", "store/pictures/hose-and-pot-corral.png"]);
+    expect(storeFiles([goods], storeShop(shop)).map(({ path }) => path)).toEqual(["store/robots.txt"]);
+    expect(files.map(({ path }) => path)).toEqual([
+      "store/robots.txt",
+      "store/sitemap.xml",
+      "store/pictures/hose-and-pot-corral.png",
+    ]);
   });
 });
 
