@@ -13,6 +13,7 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
     name={`${leaf.set.shopName}: binder`}
     home={leaf.home}
     notice={leaf.notice}
+    style={leaf.style}
   >
     {leaf.set.sheets.map((sheet, i) => (
       <Sheet of={sheet} set={leaf.set} over={leaf.line} isCover={i === 0}>

@@ -15,10 +15,24 @@ export type PageFrame = {
   /** For machines: data that no browser runs, and what is told where the page is linked to. */
   readonly data?: Markup;
   readonly web?: OnTheWeb | undefined;
+  /** Style of this page alone, made by a leaf. */
+  readonly style?: Markup;
   readonly children: ComponentChildren;
 };
 
-export const Page = ({ root, look, title, description, name, home, notice, data, web, children }: PageFrame): VNode => (
+export const Page = ({
+  root,
+  look,
+  title,
+  description,
+  name,
+  home,
+  notice,
+  data,
+  web,
+  style,
+  children,
+}: PageFrame): VNode => (
   <html lang="en">
     <head>
       <meta charset="utf-8" />
@@ -30,6 +44,7 @@ export const Page = ({ root, look, title, description, name, home, notice, data,
       <link rel="icon" href="data:," />
       <link rel="stylesheet" href={`${root}assets/paper.css`} />
       <link rel="stylesheet" href={`${root}assets/${look}.css`} />
+      {style ? <style dangerouslySetInnerHTML={{ __html: style.html }} /> : null}
     </head>
     <body class={look}>
       <a class="skip" href="#main">

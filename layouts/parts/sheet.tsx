@@ -21,8 +21,5 @@ export const Sheet = ({ of, set, over, isCover, children }: SheetProps): VNode =
     {isCover ? <h1 id={of.id}>{of.title}</h1> : <h2 id={of.id}>{of.title}</h2>}
     <Blocks of={of.blocks} under={isCover ? 1 : 2} />
     {children}
-    <p class="sheet-foot">
-      {set.shopName}. {set.foot}
-    </p>
   </section>
 );

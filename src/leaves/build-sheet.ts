@@ -3,8 +3,14 @@ import { isPriced, type Pricing } from "../findings/pricing.ts";
 import { type Form, formFacts } from "../item/variants/forms.ts";
 import type { Paper } from "../yard/papers.ts";
 import type { Shop } from "../yard/yard.ts";
+<<<<<<< Updated upstream
 import type { Link } from "./leaf.ts";
 import { boardsPath, formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
+=======
+import type { Link, Markup } from "./leaf.ts";
+import { pageStyle } from "./page-style.ts";
+import { formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
+>>>>>>> Stashed changes
 import type { SheetSet } from "./sheet-set.ts";
 import { sheetSetOf } from "./sheets/sheet-set-of.ts";
 
@@ -16,6 +22,8 @@ export type BuildSheet = {
   readonly line?: string;
   readonly home: Link;
   readonly set: SheetSet;
+  /** What stands on each of its printed pages. */
+  readonly style: Markup;
   /** The sheets of the other forms; the prices, where the shop has said what its time and its selling are worth. */
   readonly others: readonly Link[];
   readonly prices?: Link;
@@ -46,6 +54,7 @@ export function buildSheetLeaf(
     ...(item.line === undefined ? {} : { line: item.line }),
     home: { path: indexPath, text: "Binder" },
     set,
+    style: pageStyle(set),
     others: forms.length > 1 ? otherForms(item.slug, item.variant.form, forms) : [],
     printed: shop.papers.map((paper) => ({
       link: { path: printedPath(item.slug, item.variant.form, paper), text: `PDF, ${paperName(paper)}` },
