@@ -6,7 +6,7 @@ import type { PlannedBoard, PlannedPiece, PlannedStrip } from "./board-plan.ts";
 export type SawSetting = {
   readonly saw: "rip" | "crosscut";
   /** Absent of a cut that only makes a fresh end: there is nothing to measure from. */
-  readonly size?: Length;
+  readonly size?: Length | undefined;
   /** Off square in the face, positive where the cut runs on along the board from its lower to its upper edge. */
   readonly mitre: number;
   /** The blade's lean, without its hand. */

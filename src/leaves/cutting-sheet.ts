@@ -13,7 +13,7 @@ import type { Shop } from "../yard/yard.ts";
 import type { BinderEdition } from "./edition.ts";
 import type { Picture, Table } from "./leaf.ts";
 import { pictureOn } from "./picture.ts";
-import { boardWords, holdWords, safeOrder, settingsTable } from "./saw-settings.ts";
+import { boardWords, holdWords, safeOrder, settingsTable, turnOver } from "./saw-settings.ts";
 import { proofWords } from "./yard-sheet.ts";
 
 export type CuttingSheet = {
@@ -64,7 +64,11 @@ export function cuttingSheet(
       strips: planned.strips.map((strip) => stripText(planned, strip, bare)),
     })),
     settings: settingsTable(sawRunsOf(cuts.flat()), bare),
-    safety: [safeOrder, ...shortHolds(cuts.flat(), saws).map((hold) => holdWords(hold, length))],
+    safety: [
+      safeOrder,
+      ...(cuts.flat().some(({ mitre }) => mitre !== 0) ? [turnOver] : []),
+      ...shortHolds(cuts.flat(), saws).map((hold) => holdWords(hold, length)),
+    ],
     offcuts: {
       caption: `Offcuts worth keeping, from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}`,
       heads: ["Board", "Length", "Width", "Number", "Left of"],

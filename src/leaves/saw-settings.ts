@@ -20,19 +20,19 @@ export const settingsTable = (runs: readonly SawRun[], length: Said): Table => (
   ]),
 });
 
-/** `stop 26 5/8, mitre 14° leaning right`: as the cut is drawn on its board. */
+/** `stop 26 5/8, mitre 14°`. */
 function settingWords({ saw, size, mitre, bevel }: SawRun, length: Said): string {
   const angles = [
-    ...(isSlanted(mitre) ? [`mitre ${formatDegrees(Math.abs(mitre))} leaning ${mitre > 0 ? "right" : "left"}`] : []),
+    ...(isSlanted(mitre) ? [`mitre ${formatDegrees(mitre)}`] : []),
     ...(isSlanted(bevel) ? [`blade tilted ${formatDegrees(bevel)}`] : []),
   ];
   const first = size === undefined ? "no stop" : `${saw === "rip" ? "fence" : "stop"} ${length(size)}`;
   return [first, ...angles].join(", ");
 }
 
-function givesWords({ saw, size, cuts }: SawRun): string {
+function givesWords({ saw, cuts }: SawRun): string {
   const counts = new Map<string, number>();
-  for (const { mark } of cuts) {
+  for (const { mark, size } of cuts) {
     const name = mark ?? (size === undefined ? "fresh ends" : saw === "rip" ? "strips" : "lengths");
     counts.set(name, (counts.get(name) ?? 0) + 1);
   }
@@ -67,6 +67,9 @@ function ranges(numbers: readonly number[]): string[] {
     first === last ? `${first}` : last === first + 1 ? `${first}, ${last}` : `${first}–${last}`,
   );
 }
+
+export const turnOver =
+  "Where a slanted cut leans the other way than the one before, turn the board over and leave the saw as it is set.";
 
 export const safeOrder =
   "Each strip gives its shortest piece first, so that the long end stays in the hand; a short piece is cut off long stock against a stop, is never held, and lies where it falls until the blade stands still.";

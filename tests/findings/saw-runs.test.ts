@@ -39,10 +39,21 @@ describe("cuts of a board", () => {
     const cuts = cutsOf(slanted);
     expect(cuts).toHaveLength(4);
     expect(new Set(cuts.map(({ mitre }) => mitre)).size).toBe(1);
-    expect(sawRunsOf(cuts).map(({ size, cuts: own }) => [size === undefined, own.length])).toEqual([
-      [true, 1],
-      [false, 3],
-    ]);
+    expect(sawRunsOf(cuts).map((run) => [run.size?.valueOf(), run.mitre, run.cuts.length])).toEqual([[20, 14, 4]]);
+  });
+
+  it("four pieces whose ends lean apart, 12 over all: a stop and one angle for all eight cuts, the board turned over between", () => {
+    const stud = board("1x8", "3/4", "7 1/4", [stock("72", "72", "4")]);
+    const apart: Piece = {
+      ...piece("A", 4, 12, stud),
+      ends: [
+        { mitre: 10, bevel: 0 },
+        { mitre: -10, bevel: 0 },
+      ],
+    };
+    const runs = sawRunsOf(cutsOf(apart));
+    expect(runs.map((run) => [run.size?.valueOf(), run.mitre])).toEqual([[12, 10]]);
+    expect(runs[0]?.cuts.filter(({ mark }) => mark === "A")).toHaveLength(4);
   });
 
   it("a tilted blade shares no cut: two pieces with both ends tilted take four", () => {
