@@ -3,14 +3,9 @@ import { isPriced, type Pricing } from "../findings/pricing.ts";
 import { type Form, formFacts } from "../item/variants/forms.ts";
 import type { Paper } from "../yard/papers.ts";
 import type { Shop } from "../yard/yard.ts";
-<<<<<<< Updated upstream
-import type { Link } from "./leaf.ts";
-import { boardsPath, formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
-=======
 import type { Link, Markup } from "./leaf.ts";
 import { pageStyle } from "./page-style.ts";
-import { formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
->>>>>>> Stashed changes
+import { boardsPath, formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
 import type { SheetSet } from "./sheet-set.ts";
 import { sheetSetOf } from "./sheets/sheet-set-of.ts";
 

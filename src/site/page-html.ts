@@ -7,28 +7,17 @@ import { renderToString } from "preact-render-to-string";
  * `file:` stands beside 'self' because browsers differ in whether a page opened from disk is "self" to its neighbours.
  * What a meta element can't say (frame-ancestors) is left to whoever publishes the store.
  */
-<<<<<<< Updated upstream
-const policy = [
-  "default-src 'none'",
-  "style-src 'self' file:",
-  "font-src 'self' file:",
-  "img-src 'self' file: data:",
-  // No script runs that could connect to anything; readers of whole sites ask for robots.txt in the page's name.
-  "connect-src 'self'",
-  "base-uri 'none'",
-  "form-action 'none'",
-].join("; ");
-=======
 const policyFor = (styles: readonly string[]): string =>
   [
     "default-src 'none'",
     ["style-src 'self' file:", ...styles.map(styleHash)].join(" "),
     "font-src 'self' file:",
     "img-src 'self' file: data:",
+    // No script runs that could connect to anything; readers of whole sites ask for robots.txt in the page's name.
+    "connect-src 'self'",
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");
->>>>>>> Stashed changes
 
 /** The style in a page's own head is let through by what it says, so that no other is. */
 const styleHash = (style: string): string => `'sha256-${createHash("sha256").update(style).digest("base64")}'`;
