@@ -38,7 +38,10 @@ export function makeSite(
 ): Site {
   const { shop } = worked;
   if (!shop) return { pages: [], assets: [], packs: [] };
-  const { packs, pages: packPages } = asked.includes("packs") ? packShelf(worked) : { packs: [], pages: [] };
+  const binderToo = (variants: Variants, hash: string): void => {
+    if (asked.includes("binder")) binderPartOf(variants, shop, hash);
+  };
+  const { packs, pages: packPages } = asked.includes("packs") ? packShelf(worked, binderToo) : { packs: [], pages: [] };
   const made = asked.filter(
     (part) => (part !== "guide" || guide.length > 0) && (part !== "packs" || packPages.length > 0),
   );

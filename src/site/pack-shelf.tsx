@@ -10,14 +10,22 @@ import type { WorkedContent } from "./work-content.ts";
 
 export type PackShelf = { readonly packs: readonly Pack[]; readonly pages: readonly Page[] };
 
-/** Empty where the shop has not said on what terms its plans are sold, or sells none. */
-export function packShelf({ shop, yard, recipes }: WorkedContent): PackShelf {
+/**
+ * Empty where the shop has not said on what terms its plans are sold, or sells none. `first` is what else is drawn of a recipe: what
+ * is drawn next to each other finds its scenes again.
+ */
+export function packShelf(
+  { shop, yard, recipes }: WorkedContent,
+  first: (variants: Variants, hash: string) => void = () => {},
+): PackShelf {
   const open = shop && packShop(shop);
   if (!open || !yard) return { packs: [], pages: [] };
-  const parts = recipes.flatMap(({ recipe, items: [standard, ...others] }) => {
+  const parts = recipes.flatMap(({ recipe, items: [standard, ...others], hash }) => {
     if (!recipe || !standard) return [];
     const variants: Variants = [standard, ...others];
-    return hasPack(recipe, variants) ? [packOf(recipe, variants, yard, open)] : [];
+    if (!hasPack(recipe, variants)) return [];
+    first(variants, hash);
+    return [packOf(recipe, variants, yard, open)];
   });
   if (parts.length === 0) return { packs: [], pages: [] };
   const leaf = packIndexLeaf(
