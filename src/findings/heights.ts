@@ -3,13 +3,13 @@ import type { Item } from "../item/item.ts";
 import { inches } from "../units/length.ts";
 import { isPersonLoad } from "./use.ts";
 
-/** Inches over the ground. */
-export type Heights = { readonly seat?: number; readonly top?: number };
+/** Inches over the ground: of a seat, of a table's top; and of what hangs, from its foot to the top of its rope. */
+export type Heights = { readonly seat?: number; readonly top?: number; readonly hung?: number };
 
-type Told = Pick<Item, "loads" | "members" | "overall" | "title" | "purpose">;
+type Told = Pick<Item, "loads" | "members" | "overall" | "title" | "purpose" | "cords">;
 
 /** A seat is what a person is put on as a load; a table is what its own title or purpose calls one. */
-export function heightsOf({ loads, members, overall, title, purpose = "" }: Told): Heights {
+export function heightsOf({ loads, members, overall, title, purpose = "", cords }: Told): Heights {
   const sat = new Set(
     loads.filter(({ name }) => isPersonLoad(name)).flatMap(({ places }) => places.flatMap(({ on }) => on)),
   );
@@ -18,7 +18,14 @@ export function heightsOf({ loads, members, overall, title, purpose = "" }: Told
   return {
     ...(tops.length > 0 ? { seat: Math.max(...tops) } : {}),
     ...(isTable ? { top: inches(overall.height) } : {}),
+    ...hungOf(cords, inches(overall.height)),
   };
+}
+
+/** Where the rope goes up higher than the wood. */
+function hungOf(cords: Told["cords"], wood: number): Pick<Heights, "hung"> {
+  const high = Math.max(0, ...cords.flatMap(({ points }) => points.map(([, , z]) => z)));
+  return high > wood + 0.01 ? { hung: high } : {};
 }
 
 export type SizeBand = {

@@ -25,8 +25,12 @@ export function letterTo(shop: Pick<StoreShop, "contact">, subject: string, text
 }
 
 /** One line for each saying, and what own words cost. */
-function sayingLines({ sayings }: StoreItem, { price }: StoreOffer): string[] {
+function sayingLines({ sayings, rows }: StoreItem, { price }: StoreOffer): string[] {
   const more = price?.ownWords ? [`Words of my own cost ${formatDollars(price.ownWords)} more.`] : [];
+  if (rows && sayings.length === 0) {
+    const numbers = Array.from({ length: rows.count }, (_, i) => `  ${i + 1}: `);
+    return [...more, "Words on it, a row each, spelled as they are to stand:", ...numbers];
+  }
   const lines = sayings.flatMap(({ name, most, standard }) => [
     `${capital(name.replaceAll("-", " "))}, at most ${most} letters, spelled as it is to stand (“${standard}” if you leave it):`,
     "",
@@ -67,7 +71,7 @@ export function orderByMessage(item: StoreItem, shop: StoreShop): OrderByMessage
         ? "Each “order by mail” above opens a letter that is already written; or copy these lines into a message."
         : "Copy these lines into a message to us.",
       "Nothing is sold until we answer: we write back what we will make, by when, and what it comes to.",
-      ...(item.sayings.length > 0
+      ...(item.sayings.length > 0 || item.rows
         ? [
             "Your own words come back to you letter by letter, and nothing is cut before you have said that they are right.",
           ]

@@ -152,12 +152,14 @@ function priceOf({ offers }: StoreItem): ProductPage["price"] {
   const prices = offers.flatMap(({ price }) => (price ? [price] : []));
   const text = priceRange(prices);
   const [first] = prices;
-  return text !== undefined && first ? { text, says: priceWords(first) } : undefined;
+  return text !== undefined && first ? { text, says: capital(priceWords(first)) } : undefined;
 }
 
-function ownWordsOf({ offers, sayings }: StoreItem): Pick<ProductPage, "ownWords"> {
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+function ownWordsOf({ offers, sayings, rows }: StoreItem): Pick<ProductPage, "ownWords"> {
   const more = offers[0].price?.ownWords;
-  return more && sayings.length > 0
+  return more && (sayings.length > 0 || rows)
     ? { ownWords: `With your own words on it: ${formatDollars(more)} more than the price shown.` }
     : {};
 }
@@ -173,14 +175,24 @@ function sizesOf(item: StoreItem, edition: Edition): Fact[] {
     from: "from-sizes",
   });
   return [
+    ...(item.forms.length > 1 ? [{ name: "These are of", value: item.offers[0].form }] : []),
     size("Width", width),
     size("Depth", depth),
     size("Height", height),
+    ...(item.heights.hung === undefined ? [] : [size("Height as it hangs", item.heights.hung)]),
     { name: "Weight", value: `about ${edition.weight(standard.weight)}${each}`, from: "from-weight" },
+    ...(item.rows ? [{ name: "Words on it", value: rowsText(item.rows, edition) }] : []),
     ...useFacts(item, edition.weight).map((fact) =>
       fact.name === "Meant to carry" ? { ...fact, from: "from-load" } : fact,
     ),
   ];
+}
+
+/** "5 rows, letters 1 1/2 in (38 mm) high, by stencil, film or engraving: tell us what each is to say". */
+function rowsText({ count, height, ways }: NonNullable<StoreItem["rows"]>, { length }: Edition): string {
+  const by = [ways.slice(0, -1).join(", "), ways.at(-1) ?? ""].filter((part) => part !== "").join(" or ");
+  const rows = count === 1 ? "one row" : `${count} rows`;
+  return `${rows}, letters ${length(height)} high${by === "" ? "" : `, by ${by}`}: tell us what ${count === 1 ? "it is" : "each is"} to say`;
 }
 
 const offerLine = (item: StoreItem, offer: StoreOffer, shop: StoreShop, { weight }: Edition): OfferLine => {

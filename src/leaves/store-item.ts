@@ -8,7 +8,7 @@ import { phoneSheet, storeSheet } from "../drawing/sheet.ts";
 import { drawSpareView } from "../drawing/spare-view.ts";
 import { parcelOf } from "../findings/billed-weight.ts";
 import { type GapMovement, gapMovements } from "../findings/gap-movement.ts";
-import { heightsOf } from "../findings/heights.ts";
+import { type Heights, heightsOf } from "../findings/heights.ts";
 import { movementOf } from "../findings/movement.ts";
 import { type Use, useOf } from "../findings/use.ts";
 import type { Item, Piece, WorkedProse } from "../item/item.ts";
@@ -132,12 +132,13 @@ export type StoreItem = {
   /** Every form, where there are other choices than finishes. */
   readonly forms: readonly Pick<FormFacts, "name" | "overall" | "weight" | "woods">[];
   readonly sayings: Item["sayings"];
+  /** Rows of letters on one thing sold: how many, how high their capitals are, how they are put on. */
+  readonly rows?: { readonly count: number; readonly height: number; readonly ways: readonly string[] };
   readonly loads: readonly CarriedLoad[];
   /** Every variant, the standard one first. */
   readonly offers: readonly [StoreOffer, ...StoreOffer[]];
   readonly gapMovements: readonly GapMovement[];
-  /** How high those sit who sit on it, and how high a table's top is, inches. */
-  readonly heights: { readonly seat?: number; readonly top?: number };
+  readonly heights: Heights;
   /** From the front, 1 mm to the inch: it stands beside others of its line. */
   readonly front: Drawing;
   /** Of the standard variant. */
@@ -204,6 +205,7 @@ export function storeItem(
         ? []
         : forms.map(formFacts).map(({ name, overall, weight, woods }) => ({ name, overall, weight, woods })),
     sayings: item.sayings,
+    ...rowsOf(item),
     loads: carriedBy(item),
     offers: variants.map((one) => offerOf(one, priceOf(one))) as unknown as StoreItem["offers"],
     gapMovements: gapMovements(item),
@@ -216,6 +218,12 @@ export function storeItem(
     madeFor: item.madeFor,
     ...(item.soldAs ? { soldAs: item.soldAs } : {}),
   };
+}
+
+function rowsOf({ textFields, soldAs }: Item): Pick<StoreItem, "rows"> {
+  const [first] = textFields;
+  if (!first) return {};
+  return { rows: { count: textFields.length * (soldAs?.count ?? 1), height: first.height, ways: first.ways } };
 }
 
 const offerOf = (item: Item, price: StorePrice | undefined): StoreOffer => ({

@@ -40,7 +40,7 @@ export function originsOf(item: StoreItem, cautions: readonly string[]): Origin[
       name: "What it carries",
       value: "What it is meant to carry, as its maker lays it out; more than that is not promised.",
     }),
-    ...some(Object.keys(item.heights).length > 0, {
+    ...some(item.heights.seat !== undefined || item.heights.top !== undefined, {
       id: "from-whom",
       name: "Whom it suits",
       value: "Size marks 1 to 6 of EN 1729-1, chairs and tables for schools, as suppliers' guides print them.",

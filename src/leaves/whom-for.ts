@@ -11,8 +11,8 @@ const feet = (mm: number): string => {
 function whom(kind: "seat" | "top", height: number): string {
   const band = findSizeBand(kind, height);
   if (band)
-    return `people of ${feet(band.stature[0])} to ${feet(band.stature[1])} (${band.stature[0]} to ${band.stature[1]} mm), about ${band.ages} years old`;
-  if (kind === "top" && height > standingFrom) return "those who stand at it: it is too high to sit at on a chair";
+    return `for people of ${feet(band.stature[0])} to ${feet(band.stature[1])} (${band.stature[0]} to ${band.stature[1]} mm), about ${band.ages} years old`;
+  if (kind === "top" && height > standingFrom) return "for those who stand at it; too high to sit at on a chair";
   return "between the usual sizes: try the height at home";
 }
 
@@ -20,8 +20,8 @@ function whom(kind: "seat" | "top", height: number): string {
 export const whomFacts = ({ heights: { seat, top } }: StoreItem, length: (inches: number) => string): Fact[] => [
   ...(seat === undefined
     ? []
-    : [{ name: "Seat height", value: `${length(seat)}: ${whom("seat", seat)}`, from: "from-whom" }]),
+    : [{ name: "Seat height", value: `${length(seat)}, ${whom("seat", seat)}`, from: "from-whom" }]),
   ...(top === undefined
     ? []
-    : [{ name: "Height of its top", value: `${length(top)}: ${whom("top", top)}`, from: "from-whom" }]),
+    : [{ name: "Height of its top", value: `${length(top)}, ${whom("top", top)}`, from: "from-whom" }]),
 ];

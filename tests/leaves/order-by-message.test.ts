@@ -4,6 +4,7 @@ import { availabilityOfAll } from "../../src/leaves/availability-words.ts";
 import { letterTo, orderByMessage, orderLetter, orderText } from "../../src/leaves/order-by-message.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { type StoreItem, storeItem, storeShop } from "../../src/leaves/store-item.ts";
+import { demoShop, demoVariants } from "./demo-goods.ts";
 import { corral, shop } from "./worked-goods.ts";
 
 const goods: StoreItem = storeItem(corral, shop.division);
@@ -64,5 +65,25 @@ describe("what is sold", () => {
   it("all of it sold: nothing to copy, and it says so", () => {
     expect(orderByMessage(gone(true), open).text).toBeUndefined();
     expect(productPageLeaf(gone(true), open).availability).toBe("Sold");
+  });
+});
+
+describe("rows of letters", () => {
+  const rows = { count: 3, height: 1.5, ways: ["stencil", "film"] };
+  it("3 rows of 1 1/2 in letters are told on the page, and the letter has a numbered line for each", () => {
+    const lettered = { ...goods, rows };
+    const fact = productPageLeaf(lettered, open).sizes.find(({ name }) => name === "Words on it")?.value;
+    expect(fact?.replaceAll("\u00a0", " ")).toBe(
+      "3 rows, letters 1 1\u20442 in (38 mm) high, by stencil or film: tell us what each is to say",
+    );
+    expect(orderText(lettered, plain)).toMatch(/Words on it, a row each, .*:\n {2}1: \n {2}2: \n {2}3: \n/);
+    expect(orderByMessage(lettered, open).says.join(" ")).toContain("letter by letter");
+  });
+  it("the demo's ladder has 5, and hangs 10 in higher than its 25 1/2 of planks: 35 1/2", () => {
+    const [, ladder] = demoVariants().find(([name]) => name === "Stall price ladder") ?? [];
+    if (!ladder) throw new Error("no ladder");
+    const item = storeItem(ladder, demoShop.division);
+    expect(item.rows?.count).toBe(5);
+    expect(item.heights.hung).toBeCloseTo(35.5, 6);
   });
 });
