@@ -8,9 +8,13 @@ import { GuidePageView } from "../../layouts/guide-page.tsx";
 import { LandingPage } from "../../layouts/landing.tsx";
 import { ListingSheetPage } from "../../layouts/listing-sheet.tsx";
 import { ProductPageView } from "../../layouts/product-page.tsx";
+import { SheetsPageView } from "../../layouts/sheets-page.tsx";
 import { SparesPageView } from "../../layouts/spares-page.tsx";
+import { yardList } from "../../src/findings/yard-list.ts";
 import type { Item } from "../../src/item/item.ts";
+import { batchSheetLeaf, linesOf } from "../../src/leaves/batch-sheet.ts";
 import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
+import { boardsSheetLeaf } from "../../src/leaves/boards-sheet.ts";
 import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
 import { drawingsSheetLeaf, itemDrawings } from "../../src/leaves/drawings-sheet.ts";
@@ -32,6 +36,7 @@ import { sparesPageLeaf } from "../../src/leaves/spares-page.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { shopPages } from "../../src/site/shop-pages.tsx";
 import type { Shop } from "../../src/yard/yard.ts";
+import { demoRecipe, demoYard } from "./worked-goods.ts";
 
 export type Goods = readonly [Item, ...Item[]];
 export type Printed = { readonly path: string; readonly leaf: unknown; readonly html: string };
@@ -41,6 +46,15 @@ export const textsIn = (value: unknown): string[] => {
   if (typeof value === "string") return [value];
   return value !== null && typeof value === "object" ? Object.values(value).flatMap(textsIn) : [];
 };
+
+const batchLeaves = (all: readonly Goods[], shop: Shop) =>
+  linesOf(all.map(([standard]) => standard)).map(({ name, line }) => batchSheetLeaf(name, line, shop));
+
+const boardsLeaves = (all: readonly Goods[], shop: Shop) =>
+  all.map(([item]) => {
+    const recipe = demoRecipe(item.slug);
+    return boardsSheetLeaf(recipe, item, yardList(item, shop.kerf), demoYard(), shop);
+  });
 
 export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
   const index = binderIndexLeaf(
@@ -56,6 +70,10 @@ export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
   return [
     { path: `binder/${indexPath}`, leaf: index, html: renderToString(BinderIndexPage({ leaf: index, root: "" })) },
     { path: `binder/${drawingsPath}`, leaf: drawings, html: drawn },
+    ...[...batchLeaves(all, shop), ...boardsLeaves(all, shop)].map((leaf) => ({
+      ...{ path: `binder/${leaf.path}`, leaf },
+      html: renderToString(SheetsPageView({ leaf, root: rootFrom(leaf.path) })),
+    })),
     ...all.map((variants) => {
       const path = listingPath(variants[0].slug);
       const leaf = listingSheetLeaf(variants[0], storeItem(variants, shop.division), shop);

@@ -5,10 +5,11 @@ import { join } from "node:path";
 import type { Figure, Item, Variant, WorkedProse } from "../../src/item/item.ts";
 import { workOut } from "../../src/item/work-out.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import type { Recipe } from "../../src/recipe/recipe.ts";
 import { exact } from "../../src/units/length.ts";
 import { usualPapers } from "../../src/yard/papers.ts";
 import { readYard } from "../../src/yard/read-yard.ts";
-import type { Board, Finish, Fitting, Shop } from "../../src/yard/yard.ts";
+import type { Board, Finish, Fitting, Shop, Yard } from "../../src/yard/yard.ts";
 import { fenceBoard, inch } from "../findings/timber.ts";
 
 const content = join(import.meta.dirname, "../../content");
@@ -16,9 +17,19 @@ const { yard } = readYard(
   readdirSync(join(content, "yard")).map((file) => ({ file, text: readFileSync(join(content, "yard", file), "utf8") })),
 );
 
-function demoItem(slug: string): Item {
+export const demoRecipe = (slug: string): Recipe => {
   const { recipe } = readRecipe(slug, readFileSync(join(content, "recipes", `${slug}.md`), "utf8"));
-  const item = recipe && yard && workOut(recipe, yard).item;
+  if (!recipe) throw new Error(`${slug} can't be read`);
+  return recipe;
+};
+
+export function demoYard(): Yard {
+  if (!yard) throw new Error("the demo's yard can't be read");
+  return yard;
+}
+
+function demoItem(slug: string): Item {
+  const { item } = workOut(demoRecipe(slug), demoYard());
   if (!item) throw new Error(`${slug} can't be worked out`);
   return item;
 }
