@@ -11,6 +11,8 @@ import type { Order } from "./order.ts";
 import { orderSchema } from "./order-schema.ts";
 import { type Problems, parsePrice } from "./parse-values.ts";
 
+/** A mark is no longer than this, in letters: its pages are called by it. */
+const longestMark = 40;
 /** No order is for more than this. */
 const mostOrdered = 99;
 
@@ -38,7 +40,8 @@ function readOrder({ key, value }: TreeEntry, problems: Problems): Order | undef
   const before = problems.length;
   const { placed: f, problems: found } = checkShape(value, orderSchema, `of "${key.text}"`, key.at);
   problems.push(...found);
-  if (slug(key.text) === "") problems.push(problem("order-mark", key.at, { found: key.text }));
+  if (slug(key.text) === "" || key.text.length > longestMark)
+    problems.push(problem("order-mark", key.at, { found: key.text, most: longestMark }));
   if (!f) return undefined;
   const price = parsePrice(f.price, problems);
   const count = readCount(f.count, problems);

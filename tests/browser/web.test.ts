@@ -33,6 +33,12 @@ stand:
   stake: 1 strip, upright, facing front, from bottom to 17, against back of sign, centred
 fittings:
   kit: 1 anchor kit, loose
+text:
+  words: sign, 1/2 high, on front, saying <b>A</b>
+record:
+  2026-01-02: 2 made, all 90
+comparables:
+  '${hostile.replaceAll("{", "").replaceAll("}", "")}': 40.00, 2026-01-02
 joins:
   stake to sign: 2 screw No. 6 x 1, back
 evidence:
@@ -53,6 +59,15 @@ A marker, {width} wide. ${shown.replace(/[{}]/g, "").replaceAll("x onerror", "y 
    Caution: ${shown.slice(0, 90)}
 `;
 
+const orders = `'<img src=x onerror=ran=1> ../7':
+  item: '${title}'
+  saying: <i onclick=ran=1>B</i>
+  due: 2026-12-05
+  approved: no
+  price: 40.00
+  notes: '${hostile}'
+`;
+
 /** The words that a yard file shows to buyers, all of them made hostile. */
 const hostileYard = (text: string): string =>
   text.replace(
@@ -68,6 +83,8 @@ beforeAll(async () => {
   for (const folder of ["recipes", "guide", "orders"]) rmSync(join(content, folder), { recursive: true, force: true });
   mkdirSync(join(content, "recipes"));
   writeFileSync(join(content, "recipes/peg.md"), recipe);
+  mkdirSync(join(content, "orders"));
+  writeFileSync(join(content, "orders/peg.yaml"), orders);
   for (const name of readdirSync(join(content, "yard"))) {
     const file = join(content, "yard", name);
     writeFileSync(file, hostileYard(readFileSync(file, "utf8")));
@@ -129,7 +146,7 @@ it("hostile words in every field stay words on every page: nothing runs, asks, o
     expect(await page.evaluate("typeof globalThis.ran"), name).toBe("undefined");
     expect(await page.title(), name).not.toBe("ran");
     const asked = (selector: string) => page.evaluate(`document.querySelectorAll(${JSON.stringify(selector)}).length`);
-    expect(await asked("[onerror], [onload], iframe, style, base, object, embed"), name).toBe(0);
+    expect(await asked("[onerror], [onload], iframe, body style, base, object, embed"), name).toBe(0);
     expect(await asked("a[href^='javascript' i], a[href^='http' i], img[src^='http' i]"), name).toBe(0);
     expect(await asked("script:not([type='application/ld+json'])"), name).toBe(0);
     await close();

@@ -44,4 +44,9 @@ describe("orders", () => {
     expect(told(`14 MK:\n${good}14-mk:\n${good}`)).toEqual(["6:1 order-twice"]);
     expect(told(`"!":\n${good}`)).toEqual(["1:2 order-mark"]);
   });
+
+  it("a mark of 41 letters is too long for the name of a page; of ../../x only the x is left in it", () => {
+    expect(told(`${"7".repeat(41)}:\n${good}`)).toEqual(["1:1 order-mark"]);
+    expect(read(`../../x:\n${good}`).orders[0]?.slug).toBe("x");
+  });
 });

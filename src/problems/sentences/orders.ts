@@ -6,8 +6,11 @@ import { near, quoted } from "./words.ts";
 const sayInches = (inches: number): string => `${Number(inches.toFixed(1))} in`;
 
 export const orderSentences = {
-  "order-mark": (f: { found: string }) => ({
-    says: `An order called "${f.found}" has no letter or figure to find it by.`,
+  "order-mark": (f: { found: string; most: number }) => ({
+    says:
+      f.found.length > f.most
+        ? `An order is called by ${f.found.length} letters, and at most ${f.most} can be.`
+        : `An order called "${f.found}" has no letter or figure to find it by.`,
     found: f.found,
     expected: "its number or the buyer's initials, like 14 MK",
     mend: "Give the order a number or initials.",
