@@ -110,7 +110,7 @@ function togetherBlocks(line: Line, batches: readonly LineBatch[], shop: Shop): 
   return [
     { kind: "list", mark: "dot", items: line.map((item, i) => plain(titleOf(item, i, line))) },
     ...tableOf({
-      caption: "Boards bought and cut for each thing by itself, and for all together",
+      caption: "Each by itself, and all together",
       heads: [
         ...["Of each", "Boards apart", "Boards together", "Boards saved"],
         ...(timed ? ["Time apart", "Time together", "Time saved"] : []),
@@ -202,7 +202,7 @@ function offeredTable(line: Line, shop: Shop): Table {
     }),
   );
   return {
-    caption: "Offcuts of one of each, in inches, and what the others could cut from them",
+    caption: "Offcuts of one of each, in inches",
     heads: ["Of", "Board", "Offcut", "Gives"],
     rows: line.length === 1 ? [] : rows,
   };

@@ -52,9 +52,19 @@ export function yardSheet(variants: readonly [Bought, ...Bought[]], length: (inc
     },
     notes: [
       proofWords(list.proof),
+      ...tooLongWords(list, length),
       `Prices are the shop's own, seen on ${datesOf(variants)}; ask again before you buy.`,
     ],
   };
+}
+
+/** What the yard sells and the shop's vehicle can't take. */
+function tooLongWords({ boards }: YardList, length: (inches: Length) => string): string[] {
+  const kinds = [...new Map(boards.map(({ board }) => [board.name, board])).values()];
+  const left = kinds.flatMap(({ name, tooLong = [] }) =>
+    tooLong.length === 0 ? [] : [`${name} of ${tooLong.map((one) => length(one.length)).join(", ")}`],
+  );
+  return left.length === 0 ? [] : [`Too long for the vehicle, so left at the yard: ${left.join("; ")}.`];
 }
 
 type BoughtTables = Pick<YardSheet, "boards" | "own" | "fasteners" | "fittings" | "ropes">;

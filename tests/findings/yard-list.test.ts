@@ -1,11 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { planBoards } from "../../src/findings/board-plan.ts";
 import { findShortages } from "../../src/findings/board-shortages.ts";
+import { cutPlanJson } from "../../src/findings/cut-plan-json.ts";
 import { yardList } from "../../src/findings/yard-list.ts";
 import type { Item } from "../../src/item/item.ts";
+import { binderEdition } from "../../src/leaves/edition.ts";
+import { yardSheet } from "../../src/leaves/yard-sheet.ts";
 import type { Board, BoardLength, OwnBoard } from "../../src/yard/yard.ts";
 import { corral, rack, shop } from "../leaves/worked-goods.ts";
-import { board, inch, piece, stock } from "./timber.ts";
+import { board, fenceBoard, inch, piece, stock } from "./timber.ts";
 
 const [plain, white, oiled] = corral;
 
@@ -116,5 +119,48 @@ describe("what lies in the shop and what the seller has", () => {
     ]);
     expect(findShortages(three(from([{ ...whole, most: 2 }])), shop.kerf)).toEqual([]);
     expect(findShortages(three(from([whole])), shop.kerf)).toEqual([]);
+  });
+});
+
+describe("what the JSON says of the plan", () => {
+  it("one board of 72 at $4.25 for two of 30: places from the fresh end, money as text, proven", () => {
+    const item: Item = { ...plain, pieces: [piece("A", 2, inch("30"), fenceBoard)] };
+    const { cutPlan, yardList: bought } = cutPlanJson(yardList(item, shop.kerf));
+    expect(cutPlan).toEqual({
+      boards: [
+        {
+          number: 1,
+          board: "fence board",
+          length: 72,
+          width: 5.5,
+          own: false,
+          cost: "4.25",
+          order: "rip",
+          endLoss: 1.5,
+          pieces: [
+            { mark: "A", length: 30, width: 5.5, at: 0, across: 0, turned: false, flipped: false },
+            { mark: "A", length: 30, width: 5.5, at: 30.125, across: 0, turned: false, flipped: false },
+          ],
+        },
+      ],
+      cost: "4.25",
+      lowerBound: "4.25",
+      proven: true,
+    });
+    expect(bought.boards).toEqual([
+      { board: "fence board", length: 72, count: 1, each: "4.25", cost: "4.25", priced: "2026-01-10" },
+    ]);
+  });
+});
+
+describe("what the vehicle can't take", () => {
+  it("is named on the yard list: 120 stays at the yard", () => {
+    const long = {
+      ...board("fence board", "5/8", "5 1/2", [stock("72", "70 1/2", "4.25")]),
+      tooLong: [stock("120", "118 1/2", "7.00")],
+    };
+    const item: Item = { ...plain, pieces: [piece("A", 1, inch("30"), long)] };
+    const { notes } = yardSheet([{ item, list: yardList(item, shop.kerf) }], binderEdition(shop.division).bare);
+    expect(notes).toContain("Too long for the vehicle, so left at the yard: fence board of 120.");
   });
 });

@@ -5,7 +5,9 @@ import { z } from "zod";
 import { publicOnly } from "../../src/yard/public-fields.ts";
 import { readShop } from "../../src/yard/read-shop.ts";
 import { readYard } from "../../src/yard/read-yard.ts";
+import { sawsOf, usualSaws } from "../../src/yard/saws.ts";
 import { shopSchema } from "../../src/yard/shop-schema.ts";
+import type { Shop } from "../../src/yard/yard.ts";
 import { boardSchema, fastenerSchema, finishSchema, fittingSchema } from "../../src/yard/yard-schema.ts";
 import { smallYard } from "./yard-file.ts";
 
@@ -40,6 +42,27 @@ describe("the shop", () => {
   ])("%s as %s is told", (from, to, told) => {
     const { shop, problems } = readShop("shop.yaml", shopText.replace(from, to));
     expect(shop).toBeUndefined();
+    expect(problems.map((p) => `${p.at.line}:${p.at.column} ${p.code}`)).toContain(told);
+  });
+});
+
+describe("what the shop says of its saws", () => {
+  const withSaws = (lines: string) => readShop("shop.yaml", `${shopText}saws:\n${lines}`);
+
+  test("what it leaves out is as usual: 8 held at the crosscut saw, 12 along the fence, offcuts from 12 x 1 1/2, nudges to 1/2", () => {
+    const { shop } = withSaws("  shortest-crosscut: 6\n  keep: 10 x 2\n");
+    expect(shop && Object.values(sawsOf(shop)).map(String)).toEqual(["6", "12", String(sawsOf(shop).keep), "0.5"]);
+    expect([sawsOf(shop as Shop).keep.length, sawsOf(shop as Shop).keep.width].map(String)).toEqual(["10", "2"]);
+    const { shop: silent } = readShop("shop.yaml", shopText);
+    expect(silent && sawsOf(silent)).toBe(usualSaws);
+  });
+  test.each([
+    ["  shortest-rip: 0\n", "12:17 yard-number"],
+    ["  keep: 12\n", "12:9 yard-sides"],
+    ["  nudge: a bit\n", "12:10 yard-length"],
+    ["  nugde: 1/2\n", "12:3 unknown-key"],
+  ])("%s is told", (lines, told) => {
+    const { problems } = withSaws(lines);
     expect(problems.map((p) => `${p.at.line}:${p.at.column} ${p.code}`)).toContain(told);
   });
 });
