@@ -2,10 +2,11 @@
 import { compare } from "../findings/comparables.ts";
 import { withProfit } from "../findings/price.ts";
 import { type AtPrice, type ChannelPrice, type PricedShop, type Pricing, standing } from "../findings/pricing.ts";
-import { type ShownPrice, shownPrice } from "../findings/shown-price.ts";
+import { type ShownPrice, shownPrice, surchargeOver } from "../findings/shown-price.ts";
 import { type Exact, exact } from "../units/length.ts";
 import { formatDollars } from "../units/money.ts";
 import type { Channel, ChannelName } from "../yard/shop-rates.ts";
+import { finishName } from "./finish-name.ts";
 import type { Fact, Table } from "./leaf.ts";
 
 export const channelWords: Readonly<Record<ChannelName, string>> = { local: "Local", stall: "Stall", posted: "Posted" };
@@ -79,14 +80,25 @@ export const warningsOf = ({ channels }: Pricing): string[] =>
         ];
   });
 
-/** What the store shows, and what own words cost on top. */
-export function shownFacts(pricing: Pricing, shop: PricedShop): Fact[] {
-  const shown = shownPrice(pricing.item, shop, pricing);
+/** What the store shows of the first variant, what other finishes of its form cost more there, and own words. */
+export function shownFacts([standard, ...others]: readonly [Pricing, ...Pricing[]], shop: PricedShop): Fact[] {
+  const shown = shownPrice(standard.item, shop, standard);
   if (!shown) return [];
+  const finishes = others.flatMap((one) => {
+    const other = one.item.variant.form === standard.item.variant.form && shownPrice(one.item, shop, one);
+    return other ? [`${finishName(one.item.variant)} ${differenceText(surchargeOver(other, shown))}`] : [];
+  });
   return [
     { name: "In the store", value: shownText(shown) },
+    ...(finishes.length > 0 ? [{ name: "Other finishes there", value: finishes.join(", ") }] : []),
     ...(shown.ownWords ? [{ name: "Own words on it", value: `${formatDollars(shown.ownWords)} more` }] : []),
   ];
+}
+
+/** `$4.00 more`, `$4.00 less`, `the same`. */
+export function differenceText(difference: Exact): string {
+  if (difference.equals(0)) return "the same";
+  return `${formatDollars(difference.abs())} ${difference.compare(0) > 0 ? "more" : "less"}`;
 }
 
 function shownText({ amount, from, sold }: ShownPrice): string {

@@ -10,6 +10,7 @@ import {
   byBatchTable,
   channelWords,
   comparedTable,
+  differenceText,
   foundTable,
   percent,
   pricesTable,
@@ -59,7 +60,7 @@ export function priceSheetLeaf(pricings: readonly [Pricing, ...Pricing[]], shop:
     buildSheet: { path: buildSheetPath(item.slug), text: "Build sheet" },
     variant: item.variant.name,
     warnings: warningsOf(standard),
-    facts: [...shownFacts(standard, shop), ...factsOf(standard, shop)],
+    facts: [...shownFacts(pricings, shop), ...factsOf(standard, shop)],
     ...(standard.channels.length > 0
       ? {
           prices: pricesTable(standard, shop),
@@ -134,12 +135,6 @@ function surcharge(first: Pricing, other: Pricing): string {
 
 const priceText = (one: ChannelPrice): string =>
   `${formatDollars(standing(one).price)}${one.asked ? `, asked${one.asked.under ? ` (under the ${one.asked.under})` : ""}` : ""}`;
-
-/** `$4.00 more`, `$4.00 less`, `none`. */
-function differenceText(difference: Exact): string {
-  if (difference.equals(0)) return "none";
-  return `${formatDollars(difference.abs())} ${difference.compare(0) > 0 ? "more" : "less"}`;
-}
 
 const mostText = (most: Exact): string =>
   most.compare(0) > 0 ? `it would have to cost ${formatDollars(most)}` : "not even a free board would do";

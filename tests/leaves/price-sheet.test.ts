@@ -87,6 +87,7 @@ describe("the price sheet of the riser", () => {
 
   it("says what the store shows: the posted target", () => {
     expect(sheet.facts[0]).toEqual({ name: "In the store", value: "$94.00, the target, postage in it" });
+    expect(sheet.facts[1]).toEqual({ name: "Other finishes there", value: "plain $18.00 less" });
     expect(sheet.warnings).toEqual([]);
   });
 
