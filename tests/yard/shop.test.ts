@@ -51,8 +51,9 @@ describe("what the shop says of its saws", () => {
 
   test("what it leaves out is as usual: 8 held at the crosscut saw, 12 along the fence, offcuts from 12 x 1 1/2, nudges to 1/2", () => {
     const { shop } = withSaws("  shortest-crosscut: 6\n  keep: 10 x 2\n");
-    expect(shop && Object.values(sawsOf(shop)).map(String)).toEqual(["6", "12", String(sawsOf(shop).keep), "0.5"]);
-    expect([sawsOf(shop as Shop).keep.length, sawsOf(shop as Shop).keep.width].map(String)).toEqual(["10", "2"]);
+    const { shortestCrosscut, shortestRip, keep, nudge } = sawsOf(shop as Shop);
+    const said = [shortestCrosscut, shortestRip, keep.length, keep.width, nudge];
+    expect(said.map((size) => size.toFraction())).toEqual(["6", "12", "10", "2", "1/2"]);
     const { shop: silent } = readShop("shop.yaml", shopText);
     expect(silent && sawsOf(silent)).toBe(usualSaws);
   });
