@@ -79,7 +79,7 @@ function checkCuts({ order }: PlannedCuts, lying: readonly Lying[], kerf: number
         ({ high }) => high,
         kerf,
       ),
-      ...strips.flatMap((strip) => sawnApart(strip, kerf)),
+      ...strips.flatMap((strip) => sawnApart(strip, kerf, order !== "rip")),
     ];
   }
   const strips = stripsOf(lying, ({ from }) => from);
@@ -129,17 +129,20 @@ function apart(
 }
 
 /**
- * Between two pieces there is a square cut, or a cut along each of the ends that face each other. A cut runs on straight through the
- * whole strip: all corners of the pieces beyond it lie a kerf or more from its line, at right angles to it.
+ * The cut along an end runs on straight through the whole strip: all corners of the pieces beyond it lie a kerf or more from its line, at
+ * right angles to it. A piece narrower than its strip is sawn off square first. `squareFirst`: so may all be, with a kerf between blanks.
  */
-function sawnApart(strip: readonly Lying[], kerf: number): string[] {
+function sawnApart(strip: readonly Lying[], kerf: number, squareFirst: boolean): string[] {
   const middle = ({ from, to }: Lying): number => from + to;
-  const line = [...strip].sort((a, b) => middle(a) - middle(b));
+  const high = Math.max(...strip.map((piece) => piece.high));
+  const line = [...strip]
+    .sort((a, b) => middle(a) - middle(b))
+    .map((piece) => (piece.high > high - slack ? piece : { ...piece, corners: box(piece) }));
   return line.slice(1).flatMap((next, i) => {
     const [before, after] = [line.slice(0, i + 1), line.slice(i + 1)];
     const piece = line[i] as Lying;
     const end = Math.max(...before.map(({ to }) => to));
-    if (Math.min(...after.map(({ from }) => from)) >= end + kerf - slack) return [];
+    if (squareFirst && Math.min(...after.map(({ from }) => from)) >= end + kerf - slack) return [];
     const [, , upperRight, lowerRight] = piece.corners;
     const [lowerLeft, upperLeft] = next.corners;
     const clears = (others: readonly Lying[], from: Point, to: Point): boolean =>
@@ -149,6 +152,13 @@ function sawnApart(strip: readonly Lying[], kerf: number): string[] {
       : [`"${next.mark}" has less than a kerf to "${piece.mark}"`];
   });
 }
+
+const box = ({ from, to, low, high }: Lying): Lying["corners"] => [
+  [from, low],
+  [from, high],
+  [to, high],
+  [to, low],
+];
 
 /** How far a point lies to the right of the line from one point to another. */
 function beside([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {

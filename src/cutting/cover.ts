@@ -28,17 +28,19 @@ const usual = {
   fewPatterns: 300,
   patterns: 4_000,
   steps: 2_000_000,
-  longPatterns: 20_000,
+  longPatterns: 15_000,
   longSteps: 30_000_000,
   listing: 60_000_000,
   quick: 500,
   known: 3_000,
-  leafPatterns: 30_000,
+  leafPatterns: 8_000,
   leaf: 6_000,
   long: 40_000,
   longKnown: 12_000,
   all: 40_000,
   nodes: 400,
+  lineNodes: 2_500,
+  cells: 4e8,
 };
 
 /**
@@ -119,7 +121,9 @@ export function cover(
     else if (strips || stocks.length === 1) tryKnown();
     if (stocks.length === 1) diveTurns(usual.dives * effort - 1, usual.moreDives * effort - 1);
     if (!incumbent.closed && stocks.length > 1) {
-      const nodes = usual.nodes * effort;
+      // A node takes longer, the larger the table of its pricing.
+      const cells = sizes.length * Math.max(...stocks.map(({ length }) => length));
+      const nodes = Math.max(usual.nodes, strips ? 0 : Math.min(usual.lineNodes, usual.cells / cells)) * effort;
       searchBoardCounts(master, stocks, fillers, sizes, demand, scale, priced, quick, leaf, incumbent, nodes);
       if (!incumbent.closed && !strips) tryKnown();
     }

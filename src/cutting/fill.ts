@@ -48,7 +48,7 @@ export type Filler = {
   /** For each of its stocks one good whole filling of what is wanted. */
   whole(profits: Float64Array, demand: Int32Array, ranges: readonly Range[]): Fill[];
   /**
-   * Every largest filling of each stock worth at least that stock's floor; undefined where there are more than `most` or `work`
+   * Every largest filling of each stock worth at least that stock's floor (Infinity: none is asked for); undefined where there are more than `most` or `work`
    * runs out.
    */
   every(

@@ -82,7 +82,10 @@ export function finish(
   }
 }
 
-/** Fillings whose reduced cost leaves room for a plan at this cost: all others are in no such plan. */
+/**
+ * Fillings whose reduced cost leaves room for a plan at this cost: all others are in no such plan. That holds at each of the prices by
+ * itself, so what one of them rules out is out. Undefined where no prices leave few enough.
+ */
 export function usefulFills(
   pieces: number,
   stocks: readonly Stock[],
@@ -95,40 +98,50 @@ export function usefulFills(
   { patterns, steps }: Pick<Budget, "patterns" | "steps">,
   listing: Work,
 ): Fill[] | undefined {
-  const [first, ...others] = prices as [Priced, ...Priced[]];
   // A filling's reduced cost counts from the best of its stock where the bound already counts a board of it.
   const floorsOf = ({ profits, slacks }: Priced): number[] => {
     const room = target * scale - boundOf(profits, slacks, demand, ranges);
     return stocks.map(({ cost }, i) => {
+      const { low, high } = ranges[i] as Range;
+      // No board of it is in the plan.
+      if (high === 0) return Number.POSITIVE_INFINITY;
       const slack = slacks[i] as number;
-      return cost * scale - (slack < 0 || (ranges[i] as Range).low > 0 ? slack : 0) - room;
+      return cost * scale - (slack < 0 || low > 0 ? slack : 0) - room;
     });
   };
-  const found: Fill[] = [];
-  const work = { left: Math.min(steps, listing.left) };
-  const before = work.left;
-  const floors = floorsOf(first);
-  for (const filler of fillers) {
-    const fills = filler.every(first.profits, demand, floors, patterns - found.length, work);
-    if (fills === undefined) {
-      listing.left -= before - work.left;
-      return undefined;
+  const every = (priced: Priced): Fill[] | undefined => {
+    const found: Fill[] = [];
+    const work = { left: Math.min(steps, listing.left) };
+    const before = work.left;
+    const floors = floorsOf(priced);
+    for (const filler of fillers) {
+      const fills = filler.every(priced.profits, demand, floors, patterns - found.length, work);
+      if (fills === undefined) {
+        listing.left -= before - work.left;
+        return undefined;
+      }
+      found.push(...fills);
     }
-    found.push(...fills);
+    listing.left -= before - work.left;
+    return found;
+  };
+  let found: Fill[] | undefined;
+  for (const priced of prices) {
+    // Whole fillings are worth the sum of their pieces: a list of them need not be made again.
+    if (found?.every(({ stock, kinds }) => stock >= 0 && kinds.every((kind) => kind < pieces))) {
+      const floors = floorsOf(priced);
+      found = found.filter((fill) => worthOf(fill, priced.profits) >= (floors[fill.stock] as number));
+      continue;
+    }
+    const also = every(priced);
+    if (also === undefined) continue;
+    const known: ReadonlySet<string> | undefined = found && new Set(found.map(nameOf));
+    found = known ? also.filter((fill) => known.has(nameOf(fill))) : also;
   }
-  listing.left -= before - work.left;
-  const also = others.map((priced) => ({ profits: priced.profits, floors: floorsOf(priced) }));
-  // What holds for whole fillings only is not asked of strips.
-  return found.filter(
-    (fill) =>
-      fill.stock < 0 ||
-      fill.kinds.some((kind) => kind >= pieces) ||
-      also.every(({ profits, floors }) => {
-        const worth = fill.kinds.reduce(
-          (sum, kind, k) => sum + (profits[kind] as number) * (fill.counts[k] as number),
-          0,
-        );
-        return worth >= (floors[fill.stock] as number);
-      }),
-  );
+  return found;
 }
+
+const worthOf = ({ kinds, counts }: Fill, profits: Float64Array): number =>
+  kinds.reduce((sum, kind, k) => sum + (profits[kind] as number) * (counts[k] as number), 0);
+
+const nameOf = ({ stock, order, kinds, counts }: Fill): string => `${stock} ${order} ${kinds.join()} ${counts.join()}`;

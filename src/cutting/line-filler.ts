@@ -46,6 +46,7 @@ export function lineFiller(job: Job, stocks: readonly number[]): Filler {
       const found: Fill[] = [];
       for (const stock of stocks) {
         const floor = floors[stock] as number;
+        if (floor === Number.POSITIVE_INFINITY) continue;
         const loads = everyLoad(things(profits, demand), roomOf(stock), floor, most - found.length, work);
         if (loads === undefined) return undefined;
         for (const counts of loads) if (counts.some((n) => n > 0)) found.push(fill(stock, counts));

@@ -3,6 +3,7 @@ import type { Order } from "./cut-problem.ts";
 import { type Fill, fillOf, type Laid, type Strip } from "./fill.ts";
 import type { Incumbent } from "./incumbent.ts";
 import type { Job, Kind, Stock } from "./job.ts";
+import { isMitred } from "./mitre-line.ts";
 import type { Used } from "./plan.ts";
 
 /** A kind as it may lie on a board that is sawn in an order. */
@@ -22,8 +23,8 @@ type Open = { readonly size: number; used: number; readonly sides: Side[] };
 type Board = { readonly way: Way; readonly strips: readonly Open[]; readonly counts: Int32Array };
 
 /**
- * Keeps what betters the incumbent, and offers it every new filling. Slanted pieces are laid as square blanks, clear ones on boards
- * without bad stretches only. `rounds` of taking out and laying again; the same numbers are drawn every time.
+ * Keeps what betters the incumbent, and offers it every new filling. Slanted pieces are laid as square blanks, and only where boards are
+ * crosscut first; clear ones on boards without bad stretches. `rounds` of taking out and laying again; the same numbers are drawn every time.
  */
 export function recreate(job: Job, incumbent: Incumbent, rounds: number): void {
   const ways = waysOf(job);
@@ -126,7 +127,12 @@ function waysOf(job: Job): Way[] {
       const [run, room] = order === "rip" ? [length, width] : [width, length];
       const sides = job.kinds.map((kind, k) =>
         sidesOf(kind, k, order).filter(
-          ({ along, across }) => kind.fits[i] === true && !(kind.clear && clear) && along <= run && across <= room,
+          ({ along, across }) =>
+            kind.fits[i] === true &&
+            !(kind.clear && clear) &&
+            !(order === "rip" && isMitred(kind)) &&
+            along <= run &&
+            across <= room,
         ),
       );
       return { stock: i, order, cost, run, room, sides };

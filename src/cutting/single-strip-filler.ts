@@ -22,7 +22,9 @@ export function singleStripFiller(contents: ReadonlyMap<number, StripContents>, 
     every(profits, demand, floors, most, work) {
       const found: Fill[] = [];
       for (const [stock, each] of contents) {
-        const all = each.every(profits, demand, floors[stock] as number, most - found.length, work);
+        const floor = floors[stock] as number;
+        if (floor === Number.POSITIVE_INFINITY) continue;
+        const all = each.every(profits, demand, floor, most - found.length, work);
         if (all === undefined) return undefined;
         found.push(...all.filter((counts) => counts.some((n) => n > 0)).map((counts) => fill(stock, each, counts)));
       }

@@ -168,6 +168,7 @@ export function stripFiller(
       const give = new Map<Sort, number>();
       for (const stock of stocks) {
         const floor = floors[stock] as number;
+        if (floor === Number.POSITIVE_INFINITY) continue;
         const room = across(stockOf(stock)) + kerf;
         const own = sortsOf(along(stockOf(stock)));
         const values = own.map(contents.value);

@@ -185,7 +185,7 @@ describe("against brute force", () => {
     expect(best).toBe(all);
   });
 
-  it("mitres in strips: 500 problems of up to 5 pieces of two widths, ripped first or either way", () => {
+  it("mitres in strips: 500 problems of up to 5 pieces of two widths, ripped first", () => {
     const one = fc.record({
       length: size(14, 22),
       width: fc.constantFrom(4, 6),
@@ -197,7 +197,7 @@ describe("against brute force", () => {
       500,
       22,
       fc
-        .tuple(strips, several(one, 5), kerf, fc.constantFrom<Order | "either">("rip", "either"))
+        .tuple(strips, several(one, 5), kerf, fc.constant<Order>("rip"))
         .map(([boards, pieces, k, o]) => [compare(boards, pieces, k, o)]),
     );
     expect(best).toBe(all);
