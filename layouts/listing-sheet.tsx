@@ -69,6 +69,8 @@ const Words = ({ of }: { of: ListingCopy }): VNode => (
     <Lines of={of.materials} />
     <h2>Care</h2>
     <Lines of={of.care} />
+    <h2>Prices in the store</h2>
+    <Lines of={of.prices} />
     <h2>Keywords</h2>
     <p class="paste">{of.keywords.join(", ")}</p>
   </>

@@ -19,6 +19,8 @@ export type ListingCopy = {
   readonly measures: readonly string[];
   readonly materials: readonly string[];
   readonly care: readonly string[];
+  /** As the store shows them: what is asked elsewhere may have other fees in it. */
+  readonly prices: readonly string[];
   readonly keywords: readonly string[];
   readonly altTexts: readonly { readonly picture: string; readonly alt: Counted }[];
   readonly shots: readonly string[];
@@ -43,16 +45,21 @@ export function listingCopy(item: StoreItem, shop: StoreShop, limits: ListingLim
     long: longText(item, page, care, limits.long),
     measures: [
       ...measuredOf(page).map(({ name, value }) => plain(`${formOf(page)}${name}: ${value}`)),
-      ...(page.choices?.rows.slice(1) ?? []).map((row) => plain(capital(rowText(row)))),
+      ...rowTexts(page)
+        .slice(1)
+        .map((text) => plain(capital(text))),
     ],
     materials: [
       ...wood.map(capital),
       ...page.finishes.map(({ name, coats, unfinished }) =>
         plain(`${capital(name)}: ${unfinished ? "no finish, bare wood" : coats.join("; ")}`),
       ),
-      ...page.included.map((words) => plain(`Comes with it: ${words}`)),
+      ...page.included.map((words) => plain(`What you get: ${words}`)),
     ],
     care,
+    prices: page.offers.map(({ name, price, availability }) =>
+      plain(`${capital(name)}: ${price}, ${availability.toLowerCase()}`),
+    ),
     keywords: keywordsOf(item, wood, limits),
     altTexts: altTexts(item, page, limits["alt-text"]),
     shots: shotsOf(item, page).map(plain),
@@ -65,7 +72,7 @@ export function listingCopy(item: StoreItem, shop: StoreShop, limits: ListingLim
 
 /** What can be measured, and the box it comes in. */
 const measuredOf = (page: ProductPage): readonly Fact[] => [
-  ...page.sizes,
+  ...page.sizes.filter(({ name }) => name !== "These are of"),
   ...page.fit.filter(({ name }) => name === "Packed size"),
 ];
 
@@ -101,11 +108,17 @@ export const sizesText = (sizes: readonly Fact[]): string =>
     ["Depth", "deep"],
     ["Height", "high"],
   ]
-    .flatMap(([name = "", word]) => (sizeOf(sizes, name) === "" ? [] : [`${sizeOf(sizes, name)} ${word}`]))
+    .flatMap(([name = "", word]) =>
+      sizeOf(sizes, name) === "" ? [] : [`${sizeOf(sizes, name).replace(/ each$/, "")} ${word}`],
+    )
     .join(", ");
 
-/** "small (12 in (305 mm), …)" of a row of the choices. */
-const rowText = ([name = "", ...rest]: readonly string[]): string => `${name} (${rest.join(", ")})`;
+/** "small: width 12 in (305 mm), …" of each row of the choices. */
+const rowTexts = ({ choices }: ProductPage): string[] =>
+  (choices?.rows ?? []).map(
+    ([name = "", ...rest]) =>
+      `${name}: ${rest.map((cell, i) => `${choices?.heads[i + 1]?.toLowerCase() ?? ""} ${cell}`).join(", ")}`,
+  );
 
 /** "Small: " where the sizes told are those of one form among others. */
 const formOf = ({ choices }: ProductPage): string => (choices ? `${capital(choices.rows[0]?.[0] ?? "")}: ` : "");
@@ -148,14 +161,15 @@ function longText(item: StoreItem, page: ProductPage, care: readonly string[], m
     ...always(page.purpose ?? ""),
     ...item.intro.flatMap((prose) => optional(proseText(prose, figure), 3)),
     ...always(
-      measuredOf(page)
-        .map(({ name, value }) => `${name}: ${value}`)
-        .join(". ")
-        .concat("."),
+      formOf(page) +
+        measuredOf(page)
+          .map(({ name, value }) => `${name}: ${value}`)
+          .join(". ")
+          .concat("."),
     ),
     ...always(listed("Wood", page.wood)),
-    ...always(listed("Comes with it", page.included)),
-    ...always(page.choices ? listed("You can choose", page.choices.rows.map(rowText)) : ""),
+    ...always(listed("What you get", page.included)),
+    ...always(listed("You can choose", rowTexts(page))),
     ...always(
       listed(
         "Finishes",
@@ -171,7 +185,7 @@ function longText(item: StoreItem, page: ProductPage, care: readonly string[], m
     ...page.duties.flatMap(always),
     ...page.overTime.flatMap((text) => optional(text, 1)),
     ...optional(care.join(" "), 2),
-    ...always(page.shop.ordering),
+    ...page.terms.flatMap(({ value }) => always(value)),
     ...always(page.shop.notice ?? ""),
   ].map((one) => ({ ...one, text: plain(one.text) }));
   const textOf = (dropped: number): string =>
@@ -230,6 +244,37 @@ function altTexts(item: StoreItem, page: ProductPage, most: number): ListingCopy
     ...item.variants.map((variant) => ({
       picture: `drawing in ${variant.name}`,
       alt: counted(longestOf(drawn(variant.name, lowerThe(variant.view.description)).map(plain), most), most, over),
+    })),
+    {
+      picture: "choices",
+      alt: counted(
+        longestOf(
+          [
+            `Drawings side by side: ${title} in ${item.variants.map(({ name }) => name).join(", ")}.`,
+            `Drawings side by side: ${title} in ${item.variants.length} finishes.`,
+          ].map(plain),
+          most,
+        ),
+        most,
+        over,
+      ),
+    },
+    {
+      picture: "what is included",
+      alt: counted(
+        longestOf(
+          [`Drawing with a list: ${page.included.join("; ")}.`, `Drawing with a list of what you get: ${title}.`].map(
+            plain,
+          ),
+          most,
+        ),
+        most,
+        over,
+      ),
+    },
+    ...page.photos.map(({ image: { alt }, caption }) => ({
+      picture: `photograph: ${caption}`,
+      alt: counted(longestOf([alt, caption].map(plain), most), most, "Say less of it in the recipe, under photos."),
     })),
   ];
 }

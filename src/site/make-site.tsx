@@ -23,7 +23,7 @@ import type { Photos } from "./photos/read-photos.ts";
 import { pricingsFor } from "./pricings.ts";
 import { schemaFiles } from "./schema-files.ts";
 import { seasonPages } from "./season-page.tsx";
-import { binderPartOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
+import { binderPartOf, listingPageOf, storeItemOf, storePagesOf, type Variants } from "./shelf-pages.tsx";
 import { shopPages } from "./shop-pages.tsx";
 import type { Asset, Page, Part, Site } from "./site.ts";
 import { drawingFiles, listingFiles, photoFiles, storeFiles, withPhotos } from "./store-files.ts";
@@ -62,7 +62,9 @@ export function makeSite(
       const part = binderPartOf(variants, shop, hash);
       pages.push(...part.pages);
       files.push(...part.printed);
-      if (isForSale(variants[0])) files.push(...listingFiles(storeItemOf(variants, shop, hash), shop, photos));
+      const goods = withPhotos(storeItemOf(variants, shop, hash), photos);
+      pages.push(listingPageOf(variants, goods, shop));
+      if (isForSale(variants[0])) files.push(...listingFiles(goods, shop, photos));
     }
     pages.push(
       ...batchPages(

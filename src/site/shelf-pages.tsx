@@ -59,12 +59,7 @@ export const binderPartOf = (variants: Variants, shop: Shop, hash: string): Bind
       html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(leaf.path)} />),
     }));
     return {
-      pages: [
-        ...sheets,
-        ...pricePagesOf(pricings, shop),
-        listingPageOf(variants, shop, hash),
-        ...cardPagesOf(variants, shop, hash),
-      ],
+      pages: [...sheets, ...pricePagesOf(pricings, shop), ...cardPagesOf(variants, shop, hash)],
       printed: leaves.flatMap(({ set, printed }, i) =>
         printed.map(({ link, paper }) => ({
           path: `binder/${link.path}`,
@@ -83,10 +78,10 @@ function pricePagesOf([first, ...others]: readonly Pricing[], shop: Shop): Page[
   return [{ path: `binder/${path}`, html: pageHtml(<PriceSheetPage leaf={leaf} root={rootFrom(path)} />) }];
 }
 
-/** Words for listing it elsewhere, or why it isn't for sale. */
-function listingPageOf(variants: Variants, shop: Shop, hash: string): Page {
+/** Words for listing it elsewhere, or why it isn't for sale. `goods` come with their photographs. */
+export function listingPageOf(variants: Variants, goods: StoreItem, shop: Shop): Page {
   const path = listingPath(variants[0].slug);
-  const leaf = listingSheetLeaf(variants[0], storeItemOf(variants, shop, hash), shop);
+  const leaf = listingSheetLeaf(variants[0], goods, shop);
   return { path: `binder/${path}`, html: pageHtml(<ListingSheetPage leaf={leaf} root={rootFrom(path)} />) };
 }
 

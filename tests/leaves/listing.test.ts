@@ -12,6 +12,7 @@ import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
 import { unfinishedNotice } from "../../src/leaves/unfinished.ts";
 import { readRecipe } from "../../src/recipe/read-recipe.ts";
+import { exact } from "../../src/units/length.ts";
 import { type ListingLimits, readLimits, usualLimits } from "../../src/yard/listing-limits.ts";
 import { findUnprovable } from "../../src/yard/unprovable.ts";
 import { demoYard } from "../cases/demo-yard.ts";
@@ -50,6 +51,46 @@ describe("the corral's copy", () => {
   it("the camera stands at half of 26 in: 13 in (330 mm); both scripts have steps", () => {
     expect(copy.scripts[1].steps[0]).toContain("13 in (330 mm)");
     for (const { steps } of copy.scripts) expect(steps.length).toBeGreaterThan(3);
+  });
+  it("each choice is told with the name of every figure", () => {
+    const goods = storeItem(corral, shop.division);
+    const form = (name: string, width: number) => ({
+      name,
+      overall: { ...goods.overall, width: exact(width) },
+      weight: 20,
+      woods: goods.woods,
+    });
+    const two = listingCopy({ ...goods, forms: [form("small", 30), form("large", 40)] }, storeShop(shop), usualLimits);
+    expect(two.measures.at(-1)).toBe("Large: width 40 in (1016 mm)");
+    expect(two.long.text).toContain("You can choose: small: width 30 in (762 mm); large: width 40 in (1016 mm).");
+    expect(two.measures.join()).not.toContain("These are of");
+  });
+  it("prices are those of the store, with what is ready", () => {
+    const priced = storeItem(corral, shop.division, undefined, () => ({ amount: exact(84) }));
+    const { prices } = listingCopy(priced, storeShop(shop), usualLimits);
+    expect(prices).toEqual([
+      "Plain: $84.00, made to order",
+      "White: $84.00, made to order",
+      "Oil: $84.00, made to order",
+    ]);
+  });
+  it("every picture that is made has its text, a photograph too", () => {
+    const photo = {
+      number: 1,
+      words: "by the door",
+      sizes: [{ width: 480, height: 360, webp: "p.webp", jpeg: "p.jpg" }],
+    };
+    const goods = { ...storeItem(corral, shop.division), photos: [photo] };
+    const { altTexts } = listingCopy(goods, storeShop(shop), usualLimits);
+    expect(altTexts.map(({ picture }) => picture)).toEqual([
+      "measured drawing",
+      ...["plain", "white", "oil"].map((name) => `drawing in ${name}`),
+      "choices",
+      "what is included",
+      "photograph: By the door",
+    ]);
+    expect(altTexts.at(-1)?.alt.text).toBe("Hose-and-pot corral: by the door");
+    for (const { alt } of altTexts) expect(alt.over).toBeUndefined();
   });
   it("is in plain signs: no fraction slash, no hard blank, no times sign", () => {
     for (const text of textsIn(copy)) expect(text).not.toMatch(/[\u2044\u00a0×]/);
