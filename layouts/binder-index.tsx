@@ -1,6 +1,6 @@
 // Binder index -> the binder's first page.
 import type { VNode } from "preact";
-import type { BinderIndex } from "../src/leaves/binder-index.ts";
+import type { BinderIndex, IndexSheet } from "../src/leaves/binder-index.ts";
 import { Page } from "./parts/page.tsx";
 
 export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: string }): VNode => (
@@ -35,42 +35,65 @@ export const BinderIndexPage = ({ leaf, root }: { leaf: BinderIndex; root: strin
           <a href={`${root}${leaf.orders.path}`}>{leaf.orders.text}</a>
         </p>
       ) : null}
-      <ul class="sheets">
-        {leaf.sheets.map((sheet) => (
-          <li>
-            <h2>
-              <a href={`${root}${sheet.link.path}`}>{sheet.link.text}</a>
-            </h2>
-            <p>
-              {sheet.sizes}, {sheet.weight}, {sheet.pieces} pieces
-            </p>
-            <p class="note">
-              {sheet.line ? `${sheet.line}: ` : ""}
-              {sheet.variants}
-            </p>
-            {sheet.prices ? (
-              <p>
-                <a href={`${root}${sheet.prices.path}`} aria-label={`${sheet.prices.text}: ${sheet.link.text}`}>
-                  {sheet.prices.text}
-                </a>
-              </p>
-            ) : null}
-            <p>
-              <a href={`${root}${sheet.listing.path}`} aria-label={`${sheet.listing.text}: ${sheet.link.text}`}>
-                {sheet.listing.text}
-              </a>
-            </p>
-            {sheet.cards ? (
-              <p>
-                <a href={`${root}${sheet.cards.path}`} aria-label={`${sheet.cards.text}: ${sheet.link.text}`}>
-                  {sheet.cards.text}
-                </a>
-              </p>
-            ) : null}
-            {sheet.barred ? <p class="barred">{sheet.barred}</p> : null}
-          </li>
-        ))}
-      </ul>
+      <nav class="parts" aria-label="Tabs of the binder">
+        <ul>
+          {leaf.tabs.map((tab) => (
+            <li>
+              <a href={`#${tab.id}`}>{tab.name}</a>
+            </li>
+          ))}
+        </ul>
+      </nav>
+      {leaf.tabs.map((tab) => (
+        <>
+          <h2 id={tab.id} class="tab">
+            {tab.name}
+          </h2>
+          <ul class="sheets">
+            {tab.sheets.map((sheet) => (
+              <Entry of={sheet} root={root} />
+            ))}
+          </ul>
+        </>
+      ))}
     </section>
   </Page>
 );
+
+const Entry = ({ of, root }: { of: IndexSheet; root: string }): VNode => (
+  <li>
+    <h3>
+      <a href={`${root}${of.link.path}`}>{of.link.text}</a>
+    </h3>
+    <p>
+      {of.sizes}, {of.weight}, {of.pieces} pieces
+    </p>
+    <p class="note">{of.variants}</p>
+    {of.revision ? <p class="note">{of.revision}</p> : null}
+    {[of.prices, of.listing, of.cards].map((link) =>
+      link ? (
+        <p>
+          <a href={`${root}${link.path}`} aria-label={`${link.text}: ${of.link.text}`}>
+            {link.text}
+          </a>
+        </p>
+      ) : null,
+    )}
+    {of.barred ? <p class="barred">{of.barred}</p> : null}
+    {of.changes ? <Changes of={of.changes} /> : null}
+  </li>
+);
+
+const Changes = ({ of }: { of: readonly string[] }): VNode =>
+  of.length === 0 ? (
+    <p class="note">Printed as it stands.</p>
+  ) : (
+    <>
+      <p class="changed">Moved since it was printed:</p>
+      <ul class="changes">
+        {of.map((line) => (
+          <li>{line}</li>
+        ))}
+      </ul>
+    </>
+  );

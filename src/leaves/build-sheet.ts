@@ -6,6 +6,8 @@ import type { Shop } from "../yard/yard.ts";
 import type { Link, Markup } from "./leaf.ts";
 import { pageStyle } from "./page-style.ts";
 import { boardsPath, formSheetPath, indexPath, priceSheetPath, printedPath } from "./paths.ts";
+import { linesSince, withChanges } from "./revised/since-printed.ts";
+import { type Summary, summaryOf } from "./revised/summary.ts";
 import type { SheetSet } from "./sheet-set.ts";
 import { sheetSetOf } from "./sheets/sheet-set-of.ts";
 
@@ -19,6 +21,8 @@ export type BuildSheet = {
   readonly set: SheetSet;
   /** What stands on each of its printed pages. */
   readonly style: Markup;
+  /** What moved since the sheets were printed last. */
+  readonly changes?: readonly string[];
   /** The sheets of the other forms; the prices, where the shop has said what its time and its selling are worth. */
   readonly others: readonly Link[];
   readonly prices?: Link;
@@ -37,9 +41,14 @@ export function buildSheetLeaf(
   shop: Shop,
   forms: readonly Form[] = [],
   pricings: readonly Pricing[] = [],
+  before?: Summary,
 ): BuildSheet {
   const [item] = form;
-  const set = sheetSetOf(form, shop, forms, pricings);
+  const plain = sheetSetOf(form, shop, forms, pricings);
+  // Only the standard form was kept when it was printed.
+  const printed = forms.length > 1 && item.variant.form !== forms[0]?.[0].variant.form ? undefined : before;
+  const changes = printed && linesSince(printed, summaryOf(item, plain, pricings), shop.division);
+  const set = printed && changes ? withChanges(plain, printed, changes) : plain;
   const title = set.variant === "" ? item.title : `${item.title}, ${set.variant}`;
   return {
     path: formSheetPath(item.slug, item.variant.form),
@@ -50,6 +59,7 @@ export function buildSheetLeaf(
     home: { path: indexPath, text: "Binder" },
     set,
     style: pageStyle(set),
+    ...(changes ? { changes } : {}),
     others: forms.length > 1 ? otherForms(item.slug, item.variant.form, forms) : [],
     printed: shop.papers.map((paper) => ({
       link: { path: printedPath(item.slug, item.variant.form, paper), text: `PDF, ${paperName(paper)}` },

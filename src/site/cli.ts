@@ -10,6 +10,8 @@ const handles: ReadonlyMap<string, () => Promise<Handle>> = new Map<string, () =
   ["problems", async () => (await import("./handles/problems.ts")).problems],
   ["work", async () => (await import("./handles/work.ts")).work],
   ["nudges", async () => (await import("./handles/nudges.ts")).nudges],
+  ["printed", async () => (await import("./handles/printed.ts")).printed],
+  ["differ", async () => (await import("./handles/differ.ts")).differ],
   ["new", async () => (await import("./handles/new.ts")).newRecipe],
   ["migrate", async () => (await import("./handles/migrate.ts")).migrate],
   ["cut", async () => (await import("./handles/cut.ts")).cut],
@@ -29,6 +31,8 @@ shopleaf nudges   RECIPE [--content DIR]
                                        sizes that, changed a little, save boards or money
 shopleaf lines    MODEL.json --view front|top|right|iso|general
                                        the visible lines of a model, in its own units
+shopleaf printed  RECIPE [--content DIR] keeps what its sheets say; later ones tell what moved since
+shopleaf differ   A B [--content DIR]    what moved between two recipes or printed files, as JSON
 shopleaf new      NAME [--kind KIND] [--content DIR]
                                        a recipe to start from, that builds; a wrong KIND lists them
 shopleaf migrate  RECIPE…

@@ -14,6 +14,8 @@ export type Content = {
   readonly yard: readonly SourceFile[];
   readonly shop: readonly SourceFile[];
   readonly guide: readonly SourceFile[];
+  /** What was kept when sheets were printed. Private. */
+  readonly printed: readonly SourceFile[];
   /** Private. */
   readonly orders: readonly SourceFile[];
 };
@@ -109,7 +111,15 @@ export function readYardFiles(
 
 /** Everything in a content folder that the site is made from. */
 export function readContent(folder: string): { readonly content: Content; readonly problems: readonly Problem[] } {
-  const empty: Content = { folder: slashed(folder), recipes: [], yard: [], shop: [], guide: [], orders: [] };
+  const empty: Content = {
+    folder: slashed(folder),
+    recipes: [],
+    yard: [],
+    shop: [],
+    guide: [],
+    orders: [],
+    printed: [],
+  };
   if (!isFolder(folder)) {
     return { content: empty, problems: [problem("no-folder", startOf(folder), { what: "content" })] };
   }
@@ -125,7 +135,9 @@ export function readContent(folder: string): { readonly content: Content; readon
   const guide = isFolder(guideFolder) ? readFolder(guideFolder, [".md"], problems) : [];
   const ordersFolder = join(folder, "orders");
   const orders = isFolder(ordersFolder) ? readFolder(ordersFolder, [".yaml", ".yml"], problems) : [];
-  return { content: { ...empty, recipes, yard, shop, guide, orders }, problems };
+  const printedFolder = join(folder, "printed");
+  const printed = isFolder(printedFolder) ? readFolder(printedFolder, [".json"], problems) : [];
+  return { content: { ...empty, recipes, yard, shop, guide, orders, printed }, problems };
 }
 
 /** The content folder a recipe belongs to: the nearest folder above it that holds a yard; undefined if there is none. */

@@ -52,16 +52,21 @@ export function makeSite(
   const pages: Page[] = [];
   const files: Asset[] = [];
   if (made.includes("binder")) {
+    const parts = recipes.map(({ variants, hash }) =>
+      binderPartOf(variants, shop, hash, worked.printed.get(variants[0].slug)),
+    );
     const leaf = binderIndexLeaf(
       recipes.map(({ variants }) => variants[0]),
       shop,
       worked.orders.length,
+      new Map(recipes.map(({ variants }, i) => [variants[0].slug, parts[i]?.changes])),
     );
     pages.push({ path: "binder/index.html", html: pageHtml(<BinderIndexPage leaf={leaf} root="" />) });
-    for (const { variants, hash } of recipes) {
-      const part = binderPartOf(variants, shop, hash);
+    for (const part of parts) {
       pages.push(...part.pages);
       files.push(...part.printed);
+    }
+    for (const { variants, hash } of recipes) {
       const goods = withPhotos(storeItemOf(variants, shop, hash), photos);
       pages.push(listingPageOf(variants, goods, shop));
       if (isForSale(variants[0])) files.push(...listingFiles(goods, shop, photos));

@@ -11,7 +11,7 @@ import { isForSale } from "../findings/sale.ts";
 import { shownPrices } from "../findings/shown-price.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
-import { buildSheetLeaf } from "../leaves/build-sheet.ts";
+import { type BuildSheet, buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { cardsLeaf } from "../leaves/cards.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
 import { fullSizeOf } from "../leaves/full-size.ts";
@@ -27,6 +27,7 @@ import {
 } from "../leaves/paths.ts";
 import { priceSheetLeaf } from "../leaves/price-sheet.ts";
 import { productPageLeaf } from "../leaves/product-page.ts";
+import type { Summary } from "../leaves/revised/summary.ts";
 import { sparesPageLeaf } from "../leaves/spares-page.ts";
 import { type StoreItem, storeItem, storeShop } from "../leaves/store-item.ts";
 import { fullSizeAreas } from "../paper/paper.ts";
@@ -45,20 +46,27 @@ const storePages = new Remembered<readonly Page[]>();
 const storeItems = new Remembered<StoreItem>();
 
 /** What the binder holds of one recipe. */
-export type BinderPart = { readonly pages: readonly Page[]; readonly printed: readonly Printed[] };
+export type BinderPart = {
+  readonly pages: readonly Page[];
+  readonly printed: readonly Printed[];
+  /** What moved since its sheets were printed last; absent where nobody said that they were. */
+  readonly changes?: readonly string[];
+};
 
 /** `hash` stands for the recipe, the yard and the shop. */
-export const binderPartOf = (variants: Variants, shop: Shop, hash: string): BinderPart =>
-  binders.answer(hash, () => {
+export const binderPartOf = (variants: Variants, shop: Shop, hash: string, before?: Summary): BinderPart =>
+  binders.answer(hashOf(hash, JSON.stringify(before) ?? ""), () => {
     const forms = formsOf(variants);
     const pricings = pricingsFor(variants, shop, hash);
-    const leaves = forms.map((form) => buildSheetLeaf(form, shop, forms, pricings));
+    const leaves = forms.map((form) => buildSheetLeaf(form, shop, forms, pricings, before));
     const fullSizes = forms.map(([item]) => fullSizeOf(item, shop.division, signFont(), fullSizeAreas));
     const sheets = leaves.map((leaf) => ({
       path: `binder/${leaf.path}`,
       html: pageHtml(<BuildSheetPage leaf={leaf} root={rootFrom(leaf.path)} />),
     }));
+    const [{ changes }] = leaves as [BuildSheet, ...BuildSheet[]];
     return {
+      ...(changes ? { changes } : {}),
       pages: [...sheets, ...pricePagesOf(pricings, shop), ...cardPagesOf(variants, shop, hash)],
       printed: leaves.flatMap(({ set, printed }, i) =>
         printed.map(({ link, paper }) => ({

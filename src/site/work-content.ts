@@ -1,6 +1,8 @@
 // A content folder's texts -> everything worked out, and every problem of every file.
 
 import { type Ordered, orderedOf } from "../findings/ordered.ts";
+import type { Summary } from "../leaves/revised/summary.ts";
+import { parseSummary } from "../leaves/revised/summary-schema.ts";
 import { type Problem, problem } from "../problems/problem.ts";
 import { textUnder } from "../problems/yaml-tree.ts";
 import { readFrontMatter } from "../recipe/front-matter.ts";
@@ -10,11 +12,14 @@ import type { Recipe } from "../recipe/recipe.ts";
 import { readOrders } from "../yard/read-orders.ts";
 import { checkLetters, checkPlans } from "./check-paper.ts";
 import { type Content, drawingOf, type SourceFile, startOf } from "./content-files.ts";
+import { notPrinted } from "./summary-for.ts";
 import { type WorkedRecipe, workRecipe } from "./work-recipe.ts";
 import { readYardAndShop, type YardAndShop } from "./yard-of.ts";
 
 export type WorkedContent = YardAndShop & {
   readonly recipes: readonly WorkedRecipe[];
+  /** What was kept when sheets were printed, by the recipe's slug; private. */
+  readonly printed: ReadonlyMap<string, Summary>;
   /** Those that can be made; private. */
   readonly orders: readonly Ordered[];
 };
@@ -29,14 +34,17 @@ export function workContent(content: Content): WorkedContent {
   const { orders, problems: ordering } = workOrders(content.orders, recipes);
   const working = recipes.flatMap((worked) => worked.problems);
   const published = content.recipes.filter((file) => !isDraft(file));
+  const kept = content.printed.map(({ file, text }) => ({ file, summary: parseSummary(text) }));
+  const printed = new Map(kept.flatMap(({ summary }) => (summary ? [[summary.slug, summary] as const] : [])));
+  const unread = kept.flatMap(({ file, summary }) => (summary ? [] : [notPrinted(file)]));
   const paper = [
     ...checkLetters([...published, ...content.yard, ...content.shop]),
     ...checkPlans(published, yardAndShop.shop),
   ];
   return {
     ...yardAndShop,
-    ...{ recipes, orders },
-    problems: [...yardAndShop.problems, ...working, ...findSameSlugs(recipes), ...paper, ...ordering],
+    ...{ recipes, orders, printed },
+    problems: [...yardAndShop.problems, ...working, ...findSameSlugs(recipes), ...paper, ...ordering, ...unread],
   };
 }
 

@@ -146,7 +146,7 @@ describe("what may not be sold has no copy", () => {
     expect(leaf.barred).toContain(
       "no evidence of finish, edges, small parts, gaps, tip, tracking label and certificate",
     );
-    expect(binderIndexLeaf([barred[0]], shop).sheets[0]?.barred).toContain("Not in the store");
+    expect(binderIndexLeaf([barred[0]], shop).tabs[0]?.sheets[0]?.barred).toContain("Not in the store");
   });
 });
 

@@ -165,9 +165,9 @@ describe("links to it", () => {
 
   it("stand on build sheet and index where there are prices, and nowhere else", () => {
     expect(buildSheetLeaf([riser], priced).prices?.path).toBe("prices/stall-riser.html");
-    expect(binderIndexLeaf([riser], priced).sheets[0]?.prices?.path).toBe("prices/stall-riser.html");
+    expect(binderIndexLeaf([riser], priced).tabs[0]?.sheets[0]?.prices?.path).toBe("prices/stall-riser.html");
     expect(buildSheetLeaf([riser], unpriced).prices).toBeUndefined();
-    expect(binderIndexLeaf([riser], unpriced).sheets[0]?.prices).toBeUndefined();
+    expect(binderIndexLeaf([riser], unpriced).tabs[0]?.sheets[0]?.prices).toBeUndefined();
   });
 });
 

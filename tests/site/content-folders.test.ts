@@ -108,6 +108,7 @@ A marker.
       shop: [{ file: "shop.yaml", text: shop }],
       guide: [],
       orders: [],
+      printed: [],
     }).problems.map(({ code, at }) => `${at.file}:${at.line}:${at.column} ${code}`);
   const demoFiles = (name: string) =>
     readdirSync(join(root, "content", name)).map((file) => ({
