@@ -25,7 +25,7 @@ export type LinePage = {
 };
 
 /** Wide enough for the whole page, low enough to be seen at once. */
-const wideSheet = { width: 280, height: 110, type: 3.6 } as const;
+const wideSheet = { width: 200, height: 85, type: 3.6 } as const;
 
 /** `items` are those of this line, at least one. */
 export function linePageLeaf(line: string, items: readonly StoreItem[], shop: StoreShop, feed = false): LinePage {
