@@ -3,6 +3,7 @@ import { cautionsFor } from "../../findings/cautions.ts";
 import { cuttingOperations } from "../../findings/operations.ts";
 import type { Piece } from "../../item/item.ts";
 import { type CutBoard, cuttingSheet } from "../cutting-sheet.ts";
+import { drillList } from "../drill-list.ts";
 import type { PaperSheet, SheetBlock } from "../sheet-set.ts";
 import { cautionsOf, figure, heading, listOf, sheetOf, tableOf, together, words } from "./blocks.ts";
 import type { SheetSource } from "./sheet-source.ts";
@@ -18,6 +19,7 @@ export function cutSheet({ readers, item, bought: [{ list }], shop, edition }: S
     ...words(matchedWords(item.pieces)),
     ...tableOf(cutting.settings, true),
     ...cutting.boards.flatMap(boardBlocks),
+    ...tableOf(drillList(item, edition), true),
     ...(readers === "shop"
       ? [
           ...tableOf(cutting.offcuts),
