@@ -70,7 +70,7 @@ export function cuttingSheet(
       ...shortHolds(cuts.flat(), saws).map((hold) => holdWords(hold, length)),
     ],
     offcuts: {
-      caption: `Offcuts worth keeping, from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}`,
+      caption: `Offcuts worth keeping, from ${bare(saws.keep.length)} × ${bare(saws.keep.width)}, in inches`,
       heads: ["Board", "Length", "Width", "Number", "Left of"],
       rows: offcutRows(offcutsOf(plan, saws), bare),
     },

@@ -17,6 +17,8 @@ export type StepSection = {
   readonly heading: string;
   /** "Make it twice.", where the section builds a panel more than once. */
   readonly times?: string;
+  /** The panel's sheet, where one is drawn. */
+  readonly drawn?: string;
   readonly steps: readonly SheetStep[];
   /** Private notes of the shop. */
   readonly notes: readonly Markup[];
@@ -26,6 +28,9 @@ export const stepsSheet = (item: Item, edition: BinderEdition): StepSection[] =>
   item.sections.map((section) => ({
     heading: proseText(section.heading, edition.figure),
     ...(section.makes && section.makes.times > 1 ? { times: `Make ${section.makes.times}, each by these steps.` } : {}),
+    ...(item.panels.some(({ kind }) => kind === section.makes?.kind)
+      ? { drawn: `It is drawn as “${capital(section.makes?.kind ?? "")}” on the sheet “Panels”.` }
+      : {}),
     steps: stepTexts(item, section, edition),
     notes: section.notes.map((note) => proseBlock(note, edition.figure)),
   }));

@@ -58,7 +58,14 @@ function faultWords(fault: StepFault): string {
 }
 
 /** A heading never stands alone at the foot of a page: its first step is with it. */
-function sectionBlocks({ heading: text, times, steps }: StepSection): SheetBlock[] {
+function sectionBlocks({ heading: text, times, drawn, steps }: StepSection): SheetBlock[] {
   const [first, ...others] = steps.map((step) => ({ kind: "step", step }) as const);
-  return [...together([heading(text), ...words(times), ...(first ? [first] : [])]), ...others];
+  return [
+    ...together([
+      heading(text),
+      ...words([times, drawn].filter((said) => said !== undefined).join(" ")),
+      ...(first ? [first] : []),
+    ]),
+    ...others,
+  ];
 }
