@@ -1,5 +1,5 @@
 // Worked-out item -> the tools it takes, in the order they are first picked up.
-import type { Item } from "../item/item.ts";
+import type { Item, Piece } from "../item/item.ts";
 import { cuttingOperations, finishingOperations, type Operation, stepOperations } from "./operations.ts";
 
 const toolsFor: Partial<Record<Operation, readonly string[]>> = {
@@ -38,6 +38,7 @@ export function toolsOf(variants: readonly [Item, ...Item[]]): Tools {
     ...(item.pieces.some(({ blanks }) => blanks !== undefined) ? ["clamps"] : []),
     ...(item.pieces.some(({ outline }) => outline !== undefined) ? ["bandsaw or scroll saw", "file"] : []),
     ...(hasGluedMitres(item) ? ["band clamp"] : []),
+    ...(item.pieces.some(isSlanted) ? ["sliding bevel"] : []),
   ];
   const holes = item.pieces.flatMap((piece) => piece.cuts.flatMap((cut) => (cut.kind === "hole" ? [cut.across] : [])));
   const screws = item.joins.flatMap((join) => join.driven.map(({ fastener }) => fastener));
@@ -48,12 +49,12 @@ export function toolsOf(variants: readonly [Item, ...Item[]]): Tools {
   };
 }
 
+/** Whether any end is cut at a slant that a saw is set to. */
+const isSlanted = ({ ends }: Piece): boolean =>
+  ends.some(({ mitre, bevel }) => Math.abs(mitre) + Math.abs(bevel) > 0.05);
+
 /** A glued join of two boards whose ends are both cut at a slant: only a band draws it shut. */
 function hasGluedMitres({ joins, pieces }: Item): boolean {
-  const slanted = new Set(
-    pieces
-      .filter(({ ends }) => ends.some((end) => Math.abs(end.mitre) + Math.abs(end.bevel) > 0.05))
-      .flatMap((p) => p.members),
-  );
+  const slanted = new Set(pieces.filter(isSlanted).flatMap((piece) => piece.members));
   return joins.some(({ ways, a, b }) => ways.includes("glue") && slanted.has(a) && slanted.has(b));
 }

@@ -9,6 +9,7 @@ import type { BenchHours } from "../yard/yard.ts";
 import type { Edition } from "./edition.ts";
 import type { CautionText, Notice, Table } from "./leaf.ts";
 import { isPartlyBare, unfinishedNotice } from "./unfinished.ts";
+import { whichMembers } from "./which-members.ts";
 import { fluidOunces } from "./yard-sheet.ts";
 
 export type FinishSheet = {
@@ -104,14 +105,16 @@ function firstOf(item: Item): { readonly first?: Table } {
 const coatedText = (item: Item, { members }: Variant["finish"][number]): string =>
   members.length === item.members.length ? "everything" : marksOf(item, members);
 
-/** "all A, 2 of 4 B". */
+/** "all A, 2 of 4 B (boards 1 and 3)". */
 function marksOf(item: Item, members: readonly string[]): string {
   const meant = new Set(members);
   return item.pieces
-    .map((piece) => ({ piece, count: piece.members.filter((id) => meant.has(id)).length }))
-    .filter(({ count }) => count > 0)
-    .map(({ piece, count }) =>
-      count === piece.count ? `all ${piece.mark}` : `${count} of ${piece.count} ${piece.mark}`,
+    .map((piece) => ({ piece, ids: piece.members.filter((id) => meant.has(id)) }))
+    .filter(({ ids }) => ids.length > 0)
+    .map(({ piece, ids }) =>
+      ids.length === piece.count
+        ? `all ${piece.mark}`
+        : `${ids.length} of ${piece.count} ${piece.mark} (${whichMembers(item, ids)})`,
     )
     .join(", ");
 }
