@@ -1,7 +1,7 @@
 // A content folder -> live pages in the browser, made again at each change, with the problems on them.
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { isFolder, startOf } from "./content-files.ts";
 import { addPages } from "./eleventy.ts";
@@ -17,7 +17,7 @@ export async function watchSite(folder: string, port: number): Promise<number> {
   const out = mkdtempSync(join(tmpdir(), "shopleaf-"));
   const live = new LivePages(folder, out);
   await live.lookAtPhotos();
-  const eleventy = new Eleventy(folder, out, {
+  const eleventy = new Eleventy(relative(process.cwd(), folder) || ".", out, {
     configPath: "",
     quietMode: true,
     runMode: "serve",

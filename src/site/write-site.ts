@@ -1,6 +1,6 @@
 // A site -> files in a folder, through Eleventy.
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
-import { dirname, join } from "node:path";
+import { dirname, join, relative } from "node:path";
 import Eleventy from "@11ty/eleventy";
 import { drawPreviews } from "./draw-previews.ts";
 import { addPages } from "./eleventy.ts";
@@ -22,7 +22,8 @@ export function copyAssets(assets: readonly Asset[], out: string): void {
 
 /** Writes the whole site into `out`, which is there and empty. */
 export async function writeSite(site: Site, contentFolder: string, out: string): Promise<void> {
-  const eleventy = new Eleventy(contentFolder, out, {
+  // By its way from here: a folder beside this one whose name starts with this one's name would be taken for one inside it.
+  const eleventy = new Eleventy(relative(process.cwd(), contentFolder) || ".", out, {
     configPath: "",
     quietMode: true,
     loader: "esm",

@@ -1,5 +1,5 @@
 // The store of the demo as it is published, alone: its weight, its pictures, its links within a page, what can be sifted.
-import { readFileSync, statSync } from "node:fs";
+import { cpSync, mkdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { beforeAll, expect, it } from "vitest";
 import { filesIn, newFolder, root, shopleaf } from "./demo.ts";
@@ -89,3 +89,14 @@ it("robots, map and feed stand at its root, and the map has every page but the c
   expect(readFileSync(join(store, "robots.txt"), "utf8")).toMatch(/^User-agent: \*\nAllow: \/\n\nSitemap: https:/);
   expect(statSync(join(store, "feed.xml")).isFile()).toBe(true);
 });
+
+it("a content folder beside the folder one stands in, whose name goes on from that one's name, is built too", () => {
+  const folder = newFolder();
+  mkdirSync(join(folder, "shop"));
+  cpSync(join(root, "content"), join(folder, "shop-two"), { recursive: true });
+  for (const name of filesIn(join(folder, "shop-two/recipes")))
+    if (name !== "tapered-herb-planter.md") rmSync(join(folder, "shop-two/recipes", name));
+  rmSync(join(folder, "shop-two/orders"), { recursive: true });
+  const words = ["build", "--only", "store", "--content", join(folder, "shop-two"), "--out", join(folder, "out")];
+  expect(shopleaf(words, join(folder, "shop")).err).toBe("");
+}, 120_000);
