@@ -4,7 +4,11 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { beforeAll, describe, expect, it } from "vitest";
+import { binderEdition } from "../../src/leaves/edition.ts";
+import { piecesTable } from "../../src/leaves/pieces-table.ts";
 import { archive } from "../../src/site/write-packs.ts";
+import { inches } from "../../src/units/length.ts";
+import { demoItem, sixteenths } from "../drawing/demo.ts";
 import { a4, letter, lookAtPdf } from "../paper/pdf-faults.ts";
 import { type ReadPage, readPdf } from "../paper/read-pdf.ts";
 import { filesIn, newFolder, root, shopleaf } from "./demo.ts";
@@ -192,6 +196,27 @@ describe("packs", () => {
       expect(plain(text)).toContain("Ask: plans@quillow-yard.example");
     }
   });
+
+  it.each(slugs)(
+    "%s: from the plan alone a stranger reads every piece with its sizes and work, every gap, hole and figure of a step",
+    async (slug) => {
+      const all = said(await readPdf(bytesOf(planOf(slug))));
+      const item = demoItem(slug);
+      const { bare, gap, figure } = binderEdition(sixteenths);
+      const lacking = [
+        ...piecesTable(item, bare).rows.map((row) => row.slice(0, 6).join(" ")),
+        ...item.pieces.map(({ mark }) => `piece ${mark}`),
+        ...item.gaps.filter((one) => inches(one.gap) > 0).map((one) => gap(one.gap)),
+        ...item.pieces.flatMap(({ cuts }) =>
+          cuts.flatMap((cut) => (cut.kind === "hole" ? [`Ø ${bare(cut.across)}`] : [])),
+        ),
+        ...item.sections.flatMap(({ steps }) =>
+          steps.flatMap(({ text, checks }) => [text, ...checks].flatMap(({ figures }) => figures.map(figure))),
+        ),
+      ].filter((words) => !all.includes(plain(words)));
+      expect(lacking).toEqual([]);
+    },
+  );
 
   it.each(slugs)("%s: not a dollar, an hour, a date of a price or a name of the yard's is in it", async (slug) => {
     const all = said(await readPdf(bytesOf(planOf(slug))));
