@@ -43,7 +43,7 @@ export function checkBoard(problem: CutProblem, planned: PlannedCuts, board: Cut
     }
     lying.push(lies);
   }
-  return [...faults, ...checkCuts(planned, lying, problem.kerf.valueOf())];
+  return [...faults, ...checkCuts(planned, lying, problem.kerf.valueOf(), board.width.valueOf())];
 }
 
 /** The lower edge's left end is at `at`; half a turn changes the ends about, turning over mirrors both. */
@@ -68,7 +68,7 @@ function lieOf(piece: CutPiece, { mark, at, across, turned, flipped, quarter }: 
 }
 
 /** First cuts run through the whole board, second cuts through one strip: strips first, then the pieces of each. */
-function checkCuts({ order }: PlannedCuts, lying: readonly Lying[], kerf: number): string[] {
+function checkCuts({ order }: PlannedCuts, lying: readonly Lying[], kerf: number, width: number): string[] {
   // Crosscut first and nothing side by side: the slanted ends are the first cuts.
   if (order === "rip" || lying.every(({ low }) => low < slack)) {
     const strips = stripsOf(lying, ({ low }) => low);
@@ -79,13 +79,18 @@ function checkCuts({ order }: PlannedCuts, lying: readonly Lying[], kerf: number
         ({ high }) => high,
         kerf,
       ),
-      ...strips.flatMap((strip) => sawnApart(strip, kerf, order !== "rip")),
+      ...strips.flatMap((strip, i) => {
+        const next = strips[i + 1]?.[0];
+        // Lengths that are crosscut first may all be square blanks before their ends are mitred.
+        const room = order === "rip" ? (next ? next.low - kerf : width) : Number.POSITIVE_INFINITY;
+        return sawnApart(strip, kerf, room);
+      }),
     ];
   }
   const strips = stripsOf(lying, ({ from }) => from);
   const across = (strip: readonly Lying[]): string[] =>
     apart(
-      strip.map((piece) => [piece]),
+      [...strip].sort((a, b) => a.low - b.low).map((piece) => [piece]),
       ({ low }) => low,
       ({ high }) => high,
       kerf,
@@ -130,9 +135,9 @@ function apart(
 
 /**
  * The cut along an end runs on straight through the whole strip: all corners of the pieces beyond it lie a kerf or more from its line, at
- * right angles to it. A piece narrower than its strip is sawn off square first. `squareFirst`: so may all be, with a kerf between blanks.
+ * right angles to it. A piece narrower than its strip may be sawn off square first. `room`: how far up the strip may reach.
  */
-function sawnApart(strip: readonly Lying[], kerf: number, squareFirst: boolean): string[] {
+function sawnApart(strip: readonly Lying[], kerf: number, room: number): string[] {
   const middle = ({ from, to }: Lying): number => from + to;
   const high = Math.max(...strip.map((piece) => piece.high));
   const line = [...strip]
@@ -141,10 +146,14 @@ function sawnApart(strip: readonly Lying[], kerf: number, squareFirst: boolean):
   return line.slice(1).flatMap((next, i) => {
     const [before, after] = [line.slice(0, i + 1), line.slice(i + 1)];
     const piece = line[i] as Lying;
-    const end = Math.max(...before.map(({ to }) => to));
-    if (squareFirst && Math.min(...after.map(({ from }) => from)) >= end + kerf - slack) return [];
     const [, , upperRight, lowerRight] = piece.corners;
     const [lowerLeft, upperLeft] = next.corners;
+    const slanted = (below: Point, above: Point): boolean => Math.abs(above[0] - below[0]) > slack;
+    const squareFirst =
+      (piece.high < room - slack || !slanted(lowerRight, upperRight)) &&
+      (next.high < room - slack || !slanted(lowerLeft, upperLeft));
+    const end = Math.max(...before.map(({ to }) => to));
+    if (squareFirst && Math.min(...after.map(({ from }) => from)) >= end + kerf - slack) return [];
     const clears = (others: readonly Lying[], from: Point, to: Point): boolean =>
       others.every(({ corners }) => corners.every((corner) => beside(corner, from, to) >= kerf - slack));
     return clears(after, lowerRight, upperRight) && clears(before, upperLeft, lowerLeft)

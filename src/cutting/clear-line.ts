@@ -19,6 +19,8 @@ export class ClearLine implements Line {
   readonly #pieces: readonly Kind[];
   readonly #clear: readonly (readonly [number, number])[];
   readonly #room: number;
+  /** What a slanted end's longer kerf takes on either side. */
+  readonly #spare: readonly number[];
   readonly #kerf: number;
   readonly #known = new Map<string, Last>();
 
@@ -27,6 +29,10 @@ export class ClearLine implements Line {
     this.#items = items;
     this.#pieces = this.kinds.map((kind) => job.kinds[kind] as Kind);
     this.#clear = clear;
+    this.#spare = this.#pieces.map(({ ends }) => {
+      const steepest = Math.max(...ends.map(Math.abs));
+      return Math.ceil(job.kerf * (1 / Math.cos((steepest * Math.PI) / 180) - 1) - 1e-9);
+    });
     this.#room = room;
     this.#kerf = job.kerf;
   }
@@ -61,9 +67,9 @@ export class ClearLine implements Line {
     for (let i = 0; i < counts.length; i++) {
       if (counts[i] === 0) continue;
       counts[i] = (counts[i] as number) - 1;
-      const at = this.#start(this.#last(counts).end + this.#kerf, i);
+      const at = this.#start(this.#last(counts).end + this.#kerf + (this.#spare[i] as number), i);
       counts[i] = (counts[i] as number) + 1;
-      const end = at + (this.#items[i] as LineItem).long;
+      const end = at + (this.#items[i] as LineItem).long + (this.#spare[i] as number);
       if (end < best.end) best = { end, i, at };
     }
     this.#known.set(key, best);

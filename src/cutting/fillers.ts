@@ -3,7 +3,7 @@ import { ClearLine } from "./clear-line.ts";
 import type { Filler } from "./fill.ts";
 import type { Job, Kind, Stock } from "./job.ts";
 import { lineFiller } from "./line-filler.ts";
-import { isMitred, MitreLine } from "./mitre-line.ts";
+import { isMitred, MitreLine, middleOf } from "./mitre-line.ts";
 import { boundOnly, singleStripFiller } from "./single-strip-filler.ts";
 import {
   boundedContents,
@@ -112,14 +112,20 @@ function nestedContents(
   return contentsOf(job, line, line.leastSizes, run);
 }
 
+/** Slanted ends aren't nested around bad stretches: such pieces are laid as blanks and bounded by their middle length. */
 function clearContents(
   job: Job,
   items: readonly LineItem[],
   clear: readonly (readonly [number, number])[],
   run: number,
 ): StripContents {
-  const sizes = items.map(({ long }) => long + job.kerf);
-  return contentsOf(job, new ClearLine(job, items, clear, run), sizes, run);
+  const line = new ClearLine(job, items, clear, run);
+  const kindOf = ({ kind }: LineItem): Kind => job.kinds[kind] as Kind;
+  const nests = items.some((item) => isMitred(kindOf(item)));
+  const sizes = items.map((item) =>
+    isMitred(kindOf(item)) ? Math.max(1, Math.floor(middleOf(kindOf(item)))) + job.kerf : item.long + job.kerf,
+  );
+  return nests ? boundedContents(line, sizes, run + job.kerf) : contentsOf(job, line, sizes, run);
 }
 
 function contentsOf(job: Job, line: Line, leastSizes: readonly number[], run: number): StripContents {

@@ -16,6 +16,9 @@ export type Solved = {
   readonly missing: number;
 };
 
+/** The primal simplex goes on from the last solution when fillings are added. */
+const usual = { presolve: "off", simplex_strategy: 4 } as const;
+
 /** Rows: one a kind (of pieces, then of strips), at least its demand; one a stock, its boards in their range. */
 export class Master {
   readonly fills: Fill[] = [];
@@ -32,7 +35,7 @@ export class Master {
     this.#stocks = stocks;
     this.#kinds = demand.length;
     this.#model = solver.createModel();
-    this.#model.options.set({ ...sameEverywhere, solver: "simplex", presolve: "off", simplex_strategy: 4 });
+    this.#model.options.set({ ...sameEverywhere, solver: "simplex", ...usual });
     const none = { indices: [], values: [] };
     for (const count of demand) this.#model.addRow(count, solver.infinity, none);
     for (const { most } of stocks) {
@@ -82,6 +85,14 @@ export class Master {
 
   solve(): Solved {
     this.#model.run();
+    // Where the primal simplex loses its way, the dual begins afresh, the second time with the program made smaller first.
+    for (const again of [{ simplex_strategy: 1 }, { simplex_strategy: 1, presolve: "on" }]) {
+      if (this.#model.getModelStatus() === solver.constants.modelStatus.optimal) break;
+      this.#model.clearSolver();
+      this.#model.options.set(again);
+      this.#model.run();
+    }
+    this.#model.options.set(usual);
     if (this.#model.getModelStatus() !== solver.constants.modelStatus.optimal) {
       throw new Error(`the linear program ended with status ${this.#model.getModelStatus()}`);
     }

@@ -151,7 +151,7 @@ const leanOf = (degrees: number, width: number): number =>
   degrees === 0 ? 0 : Math.tan((degrees * Math.PI) / 180) * width;
 
 /** Length along the middle: the square blank less half of what each end leans. */
-const middleOf = ({ length, width, ends }: Kind): number =>
+export const middleOf = ({ length, width, ends }: Kind): number =>
   length - ends.reduce((sum, end) => sum + Math.abs(leanOf(end, width)), 0) / 2;
 
 /** Half a turn changes the ends about, turning over mirrors both; a face that must show is not turned over. */

@@ -34,6 +34,9 @@ export async function cut(words: readonly string[]): Promise<number> {
     cost: formatMoney(plan.cost),
     lowerBound: formatMoney(plan.lowerBound),
     proven: plan.proven,
+    fewest: plan.fewest,
+    settings: plan.settings,
+    ...(plan.offcut === undefined ? {} : { offcut: plan.offcut }),
     ms: Math.round(performance.now() - started),
     boards: plan.boards,
   });
