@@ -202,11 +202,11 @@ describe("packs", () => {
     async (slug) => {
       const all = said(await readPdf(bytesOf(planOf(slug))));
       const item = demoItem(slug);
-      const { bare, gap, figure } = binderEdition(sixteenths);
+      const { bare, figure } = binderEdition(sixteenths);
       const lacking = [
         ...piecesTable(item, bare).rows.map((row) => row.slice(0, 6).join(" ")),
         ...item.pieces.map(({ mark }) => `piece ${mark}`),
-        ...item.gaps.filter((one) => inches(one.gap) > 0).map((one) => gap(one.gap)),
+        ...item.gaps.filter((one) => inches(one.gap) > 0).map((one) => bare(one.gap)),
         ...item.pieces.flatMap(({ cuts }) =>
           cuts.flatMap((cut) => (cut.kind === "hole" ? [`Ø ${bare(cut.across)}`] : [])),
         ),
