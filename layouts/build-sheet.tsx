@@ -25,6 +25,9 @@ export const BuildSheetPage = ({ leaf, root }: { leaf: BuildSheet; root: string 
 
 const Parts = ({ of, root }: { of: BuildSheet; root: string }): VNode => (
   <nav class="parts" aria-label="Parts of this sheet">
+    <label class="large-type">
+      <input type="checkbox" id="large-type" /> Large type, on screen and on paper
+    </label>
     <ul>
       {of.set.sheets.slice(1).map(({ id, title }) => (
         <li>
