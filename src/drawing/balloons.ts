@@ -1,14 +1,12 @@
 // What is seen of each piece -> its mark in a circle outside the picture, in two columns, a leader to a dot on the piece.
 import { cross } from "./collision.ts";
+import type { DotSpot } from "./dot-spots.ts";
 import type { Mark, Paper } from "./drawing.ts";
 import { spread } from "./spread.ts";
 import { textWidth } from "./text-width.ts";
 
-/** Places on paper where a piece's dot may lie, the best first; `room` is the way to the nearest outline, mm. */
-export type Callout = {
-  readonly text: string;
-  readonly spots: readonly { readonly at: Paper; readonly room: number }[];
-};
+/** Places on paper where a piece's dot may lie, the best first. */
+export type Callout = { readonly text: string; readonly spots: readonly DotSpot[] };
 
 export type Columns = {
   readonly left: number;
@@ -94,10 +92,15 @@ export function drawBalloons(callouts: readonly Callout[], columns: Columns): Ma
     });
 }
 
-/** Room counts up to 1.5 mm; then the shorter leader wins. */
+/** What a dot on a broad face, not on an end or an edge, and each other piece that a leader keeps clear of are worth, mm of leader. */
+const broadFace = 15;
+const clearOfOne = 8;
+
+/** Room counts up to 1.5 mm, a broad face, and a way out over no other piece; then the shorter leader wins. */
 function chooseSpot(callout: Callout, columns: Columns): Paper {
-  const worth = (spot: Callout["spots"][number]): number =>
-    Math.min(spot.room, 1.5) * 30 - Math.min(spot.at[0] - columns.left, columns.right - spot.at[0]);
+  const way = ({ at, crossed }: DotSpot): number =>
+    Math.min(at[0] - columns.left + crossed.left * clearOfOne, columns.right - at[0] + crossed.right * clearOfOne);
+  const worth = (spot: DotSpot): number => Math.min(spot.room, 1.5) * 30 + (spot.broad ? broadFace : 0) - way(spot);
   const best = [...callout.spots].sort((a, b) => worth(b) - worth(a))[0];
   if (best === undefined) throw new Error(`nothing of ${callout.text} is seen`);
   return best.at;

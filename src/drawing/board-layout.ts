@@ -1,7 +1,7 @@
 // A board as it lies and its cuts -> its picture: the board with its grain, pieces in order, numbered cuts, what is left over.
 import type { PlannedBoard, PlannedPiece } from "../findings/board-plan.ts";
 import { leavings } from "../findings/leavings.ts";
-import type { SawCut } from "../findings/saw-cuts.ts";
+import { type SawCut, stopOf } from "../findings/saw-cuts.ts";
 import { compareLengths, inches, type Length, zero } from "../units/length.ts";
 
 import { collide } from "./collision.ts";
@@ -23,7 +23,7 @@ const depths = { least: 1.4, most: 3 };
  * A board lies along the sheet on paper and on wide screens, and stands on a phone. A piece is drawn at least this wide, the numbers of
  * cuts have this type (mm).
  */
-const lying = { leastPiece: 5.2, left: outside, length: 0, small: 2.5 };
+const lying = { leastPiece: 5.2, left: outside, length: 0, small: 3.2 };
 const standing = { leastPiece: 17, left: 8, length: 150, small: 3.2 };
 
 /**
@@ -179,7 +179,7 @@ function grainLines(corners: readonly Paper[], phone: boolean): Paper[][] {
 
 /** The mark and the length where there is room for both beside a cut's number; else the mark alone, or nothing. */
 function nameOf(
-  { mark, length: size }: PlannedPiece,
+  piece: PlannedPiece,
   corners: readonly Paper[],
   small: number,
   length: (inches: Length) => string,
@@ -189,7 +189,7 @@ function nameOf(
   const number = textWidth("00", small, false) + clear;
   const end = bottom - top > 3 * type ? right : right - number;
   const room = end - left - 2 * clear;
-  for (const text of [`${mark}  ${length(size)}`, mark]) {
+  for (const text of [`${piece.mark}  ${length(stopOf(piece))}`, piece.mark]) {
     if (textWidth(text, type, true) > room || type * capHeight > bottom - top - 2 * clear) continue;
     return [
       {
@@ -258,10 +258,15 @@ function spotsFor(text: string, line: readonly Paper[], { low, high, depth, phon
         set(foot - clear, below, "end"),
         set(foot + clear, below, "start"),
       ];
-    return [middle, middle - 1.2 * cap, middle + 1.2 * cap].flatMap((v) => [
-      set(u0 - clear, v, "end"),
-      set(u1 + clear, v, "start"),
-    ]);
+    // Where there is no room beside it, a cut that comes out at the board's edge has its number outside there.
+    const out = phone ? [] : [...(v1 > bottom - 1e-6 ? [below] : []), ...(v0 < top + 1e-6 ? [top - clear] : [])];
+    return [
+      ...[middle, middle - 1.2 * cap, middle + 1.2 * cap].flatMap((v) => [
+        set(u0 - clear, v, "end"),
+        set(u1 + clear, v, "start"),
+      ]),
+      ...out.flatMap((v) => [set(foot, v, "middle"), set(foot + clear, v, "start"), set(foot - clear, v, "end")]),
+    ];
   }
   const through = u1 - u0 >= (right - left) * (phone ? 1 : 0.95) - 1e-6;
   if (through && !phone) return [set(right + clear, middle, "start")];
@@ -282,7 +287,7 @@ function describe({ strips, order, endLoss }: PlannedBoard, length: (inches: Len
     ...(compareLengths(endLoss, zero) > 0 ? [`${length(endLoss)} trimmed off the left end.`] : []),
     ...strips.map(
       ({ pieces, size }, i) =>
-        `${order === "rip" ? "Strip" : "Length"} ${i + 1}, ${length(size)}: ${pieces.map((piece) => `${piece.mark} ${length(piece.length)}`).join(", ")}.`,
+        `${order === "rip" ? "Strip" : "Length"} ${i + 1}, ${length(size)}: ${pieces.map((piece) => `${piece.mark} ${length(stopOf(piece))}`).join(", ")}.`,
     ),
   ].join(" ");
 }

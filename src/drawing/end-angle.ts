@@ -29,7 +29,8 @@ export function drawEndAngle(long: Paper, short: Paper, side: -1 | 1, degrees: n
     return [long[0] - side * radius * Math.sin(angle), long[1] + down * radius * Math.cos(angle)];
   });
   const chains: Paper[][] = [[long, square, short], ...(radius * whole < 1 ? [] : [arc])];
-  const middle = long[1] + down * Math.max(size * 0.6, height * 0.7);
+  // Beside its arc, which on a tall end is near the long corner.
+  const middle = long[1] + down * Math.max(size * 0.6, Math.min(height * 0.7, radius));
   const at: Paper = [long[0] + side * 1.2, middle + baseline(size)];
   return [
     { kind: "lines", line: "path", chains: chains.slice(0, 1) },

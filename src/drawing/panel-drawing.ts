@@ -9,13 +9,23 @@ import type { Drawing, Mark, Paper, Tone } from "./drawing.ts";
 import { formatDegrees } from "./end-angle.ts";
 import { fittingExtras, fittingSeats, lineOf, spoken } from "./extras.ts";
 import { drawSign, legendRows, signOf } from "./fastener-marks.ts";
+import { drawHiddenEdges } from "./hidden-edges.ts";
 import { drawLeans, leansOf } from "./lean-angle.ts";
 import { drawNotes, type Note } from "./notes.ts";
 import { faceOnView, membersOf, spacedRows } from "./panel-space.ts";
 import { type PanelTapes, panelTapes, type Tape } from "./panel-tapes.ts";
 import { drawPanes } from "./panes.ts";
 import { idPart, listed, paperGap, paperLength, sentence, timesWords, unitWords } from "./paper-text.ts";
-import { drawLines, drawRegions, inPlace, type Placement, spotOnPaper, takePicture } from "./picture.ts";
+import {
+  type Body,
+  drawLines,
+  drawRegions,
+  inPlace,
+  type Picture,
+  type Placement,
+  spotOnPaper,
+  takePicture,
+} from "./picture.ts";
 import { placeInRegions } from "./region-labels.ts";
 import { drawTape, type Tick, tapeDepth, tapeRows } from "./running-dimensions.ts";
 import { findRatio, formatRatio, scaleOf } from "./scale.ts";
@@ -52,7 +62,8 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
   const topOff = Math.max(overallOff, topTape + sheet.type + 2);
   const beside = edge + sheet.type + 1 + overallOff;
   const above = edge + sheet.type + 1 + topOff;
-  const words = panelNotes(item, panel, driven, division);
+  const under = mostlyHidden(picture);
+  const words = panelNotes(item, panel, driven, under, division);
   const noteRoom = { left: edge, width: sheet.width - 2 * edge };
   const noteHeight = drawNotes(words, { ...noteRoom, top: 0 }, sheet.type).bottom + 3 + edge;
   const room = { width: sheet.width - left - beside, height: sheet.height - above - below - noteHeight };
@@ -90,6 +101,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     sheet.type,
   );
   const wood = [...drawLines(picture, placement, () => "visible", ["visible"])];
+  const dashed = drawHiddenEdges({ ...picture, bodies: under }, placement);
   const panes = drawPanes(picture, placement, "light");
   const borders = segmentsOf(wood);
   const keepOff = [...diagonals, ...signs.map((sign) => sign.outline), ...blocks.outlines];
@@ -99,7 +111,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     placement,
     members.map((member) => member.mark),
     sheet.type,
-    [...keepOff, ...leans.outlines, ...segmentsOf(panes)],
+    [...keepOff, ...leans.outlines, ...segmentsOf([...panes, ...dashed])],
   );
   const notes = drawNotes(words, { ...noteRoom, top: foot + below + 3 }, sheet.type);
   const tone = (_: Member, endGrain: boolean): Tone => ({ kind: endGrain ? "end grain" : "wood" });
@@ -114,6 +126,7 @@ export function drawPanel(item: Item, panel: Panel, division: Division, sheet: S
     marks: [
       ...drawRegions(picture, placement, () => 0, tone),
       ...wood,
+      ...dashed,
       ...panes,
       ...leans.marks,
       ...blocks.marks,
@@ -172,7 +185,32 @@ const fittingWords = (item: Item, panel: Panel): readonly string[] => {
   return names.length === 0 ? [] : [`On it: ${listed(names)}.`];
 };
 
-function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], division: Division): readonly Note[] {
+const seenArea = ({ scene }: Picture, owner: number): number =>
+  scene.regions.filter((region) => region.owner === owner).reduce((sum, { area }) => sum + area, 0);
+
+/** Boards of which the others leave less than half to be seen: their edges are dashed, and words say what they are. */
+const mostlyHidden = (picture: Picture): readonly Body[] =>
+  picture.bodies.filter((body, i) => {
+    const alone = takePicture([body], picture.view);
+    return seenArea(picture, i) < seenArea(alone, 0) / 2;
+  });
+
+/** "Dashed, under the others: 2 of B." */
+function hiddenWords(under: readonly Body[]): readonly string[] {
+  const marks = [...new Set(under.map(({ member }) => member.mark))].sort();
+  const count = (mark: string): number => under.filter(({ member }) => member.mark === mark).length;
+  return marks.length === 0
+    ? []
+    : [`Dashed, under the others: ${listed(marks.map((mark) => `${count(mark)} of ${mark}`))}.`];
+}
+
+function panelNotes(
+  item: Item,
+  panel: Panel,
+  driven: readonly Driven[],
+  under: readonly Body[],
+  division: Division,
+): readonly Note[] {
   const members = membersOf(item, panel.members);
   const tapes = panelTapes(panel, members);
   const { above } = tapes;
@@ -188,7 +226,7 @@ function panelNotes(item: Item, panel: Panel, driven: readonly Driven[], divisio
     ...(leans === "" ? [] : [{ text: leans.trim() }]),
     ...diagonalWords(tapes, (length) => paperLength(length, division)).map((text): Note => ({ text })),
     ...gaps,
-    ...fittingWords(item, panel).map((text): Note => ({ text })),
+    ...[...hiddenWords(under), ...fittingWords(item, panel)].map((text): Note => ({ text })),
     ...legendRows(driven, faceOnView(panel), new Set(panel.members)),
   ];
 }

@@ -10,6 +10,9 @@ const tries = [
   0.5, 0.46, 0.54, 0.42, 0.58, 0.38, 0.62, 0.34, 0.66, 0.3, 0.7, 0.25, 0.75, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9,
 ];
 
+/** How far off the middle line a mark may stand where the middle is taken, as parts of the region's narrower way. */
+const sides = [0, -0.12, 0.12, -0.24, 0.24];
+
 /** Free room from a mark to lines and signs, and to the borders of its board, mm. */
 const clear = 0.5;
 const inside = 0.25;
@@ -38,10 +41,10 @@ export function placeInRegions(
       const [top, foot] = [Math.min(...vs), Math.max(...vs)];
       const level = high - low >= foot - top;
       // Well clear of every line first, then as near as it may stand.
-      for (const gap of [wellClear, inside]) {
+      for (const [side, gap] of sides.flatMap((off) => [wellClear, inside].map((near) => [off, near] as const))) {
         for (const part of tries) {
-          const u = level ? low + (high - low) * part : (low + high) / 2;
-          const v = level ? (top + foot) / 2 : top + (foot - top) * part;
+          const u = low + (high - low) * (level ? part : 0.5 + side);
+          const v = top + (foot - top) * (level ? 0.5 + side : part);
           const at: Paper = [u, v + baseline(size)];
           const mark = { kind: "text", at, text: name, size, anchor: "middle", strong: true } as const;
           const box = textBox(mark);

@@ -161,10 +161,32 @@ export function drawScrews(
       (!seen && continuous.some((edge) => runsBeside(line, edge, under)));
     if (!isLost) drawn.push(arrow);
     return [
-      ...(isLost ? [] : [{ kind: "lines", line: seen ? "dimension" : "hidden", chains: [line] } as const]),
+      ...(isLost
+        ? []
+        : [{ kind: "lines", line: seen ? "dimension" : "hidden", chains: seen ? [line] : twoDashes(line) } as const]),
       { kind: "arrowhead", tip: line[1], way, size: screwArrow },
     ];
   });
+}
+
+/** Two dashes of the usual pattern and their gap, mm: a shorter shaft would look continuous. */
+const twoDashesLong = 5;
+const dashGap = 0.75;
+
+/** A dashed shaft; one too short for the pattern is drawn as two dashes of its own that end at its head. */
+function twoDashes(line: Segment): readonly Segment[] {
+  const [from, tip] = line;
+  const whole = Math.hypot(tip[0] - from[0], tip[1] - from[1]);
+  const shaft = whole - screwArrow;
+  if (shaft >= twoDashesLong || shaft <= dashGap) return [line];
+  const on = (run: number): Paper => [
+    from[0] + ((tip[0] - from[0]) * run) / whole,
+    from[1] + ((tip[1] - from[1]) * run) / whole,
+  ];
+  return [
+    [from, on((shaft - dashGap) / 2)],
+    [on((shaft + dashGap) / 2), on(shaft)],
+  ];
 }
 
 const segmentsOf = (marks: readonly Mark[]): readonly Segment[] =>

@@ -36,10 +36,10 @@ describe.each(drawn.map(({ planned, drawing }) => [drawing.id, planned, drawing]
       expect(findOffSheet(drawing)).toEqual([]);
     });
 
-    test("type is at least 2.5 mm on paper, and 11 px on a phone 320 px wide, 275 px of it drawing", () => {
+    test("type is at least 3.2 mm on paper, and 11 px on a phone 320 px wide, 275 px of it drawing", () => {
       const least = Math.min(9, ...textsOf(drawing).map(({ size }) => size));
       expect(drawing.width > 80 ? least : (least * 275) / drawing.width).toBeGreaterThanOrEqual(
-        drawing.width > 80 ? 2.5 : 11,
+        drawing.width > 80 ? 3.2 : 11,
       );
     });
 
