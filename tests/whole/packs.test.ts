@@ -36,7 +36,7 @@ beforeAll(() => {
   site = join(newFolder(), "_site");
   const told = shopleaf(["build", "--content", join(root, "content"), "--out", site, "--only", "binder,packs"]);
   if (told.code !== 0) throw new Error(told.err);
-});
+}, 240_000);
 
 describe("every PDF of the demo", () => {
   it("nothing clipped, nothing too small, tagged, with outline, own fonts, drawings as lines, no clock", async () => {
