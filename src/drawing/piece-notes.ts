@@ -117,7 +117,7 @@ export function pieceNotes(
 ): readonly Note[] {
   const say = (length: Length): string => paperLength(length, division);
   const slanted = sawWords(frame, say);
-  const blank = frame.trims.length === 0 ? "" : `Saw the blank ${say(piece.length)} long first. `;
+  const blank = frame.trims.length === 0 ? "" : `It takes ${say(piece.length)} of its board, over all. `;
   return [
     {
       text: `${piece.count} of ${piece.mark}, ${stockWords(piece, say)}; ${say(piece.thickness)} thick. ${blank}The arrow is the grain. Sizes in ${unitWords(division)}.`,

@@ -22,7 +22,8 @@ function longWords({ mitre, bevel }: SawAngles, end: "left" | "right"): string {
 }
 
 const secondWords: Readonly<Record<SecondEnd, string>> = {
-  slide: "The ends are parallel: slide the board along to the stop and cut again, nothing is changed",
+  slide:
+    "The ends are parallel: saw the first, slide the board along to the stop and saw the second, nothing is changed",
   "turn over": "For the second end turn the board over, the same edge at the fence; the saw stays as it is set",
   "turn round": "For the second end turn the board end for end, the same face up; the saw stays as it is set",
   swing:
@@ -58,6 +59,6 @@ export function sawWords(frame: BoardFrame, say: (length: Length) => string): re
   const spans = [edgeSpan(frame, 0), edgeSpan(frame, frame.size[1])].map(([from, to]) => to - from);
   const [lower, upper] = spans as [number, number];
   const fence = Math.abs(lower - upper) < 1e-6 ? "either edge" : lower > upper ? "lower edge" : "upper edge";
-  const stop = `Stop ${say(Math.max(lower, upper))} from the blade, measured along the ${fence === "either edge" ? "edge" : fence} at the fence`;
+  const stop = `Stop ${say(Math.max(lower, upper))} from the blade, measured along ${fence === "either edge" ? "either edge, they are alike" : `the ${fence} at the fence`}`;
   return [`Good side up. ${ends}.`, `${secondWords[secondEnd(left, right)]}. ${stop}.`, ...edges];
 }

@@ -41,7 +41,7 @@ const byOperation: Record<Operation, Caution> = {
     hazard: "A narrow strip leaves no room for a hand between blade and fence.",
     consequence: "Fingers reach the blade.",
     avoidance:
-      "Push stick from the first inch to the last; take narrow strips off the side away from the fence where you can.",
+      "Push the strip between blade and fence with a push stick, or a push block where the stick has no room, until it is clear of the blade; no hand there, guard and riving knife on.",
     source: practice,
   },
   plane: {
@@ -55,9 +55,9 @@ const byOperation: Record<Operation, Caution> = {
   crosscut: {
     id: "crosscut",
     signal: "WARNING",
-    hazard: "An offcut that is trapped between blade and stop jams and flies.",
+    hazard: "A part that is pinched between blade and stop jams and flies.",
     consequence: "It can blind, or pull a hand in.",
-    avoidance: "Hold only the side against the stop; let the blade halt before you lift it; glasses on.",
+    avoidance: "Hold the longer part alone, never the shorter one; let the blade halt before you lift it; glasses on.",
     source: practice,
   },
   "crosscut short": {
@@ -65,7 +65,7 @@ const byOperation: Record<Operation, Caution> = {
     signal: "WARNING",
     hazard: "A short piece can't be held by hand at the saw.",
     consequence: "The hand comes too near the blade.",
-    avoidance: "Clamp it, or cut it off the end of a long strip against a stop.",
+    avoidance: "Cut it off the end of a long strip against a stop and don't hold it, or clamp it.",
     source: practice,
   },
   bore: {

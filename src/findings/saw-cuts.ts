@@ -87,25 +87,31 @@ function partingCut({ width, stock, order }: PlannedBoard, strip: PlannedStrip, 
 const longer = (size: Length, room: Length, end: Length, kerf: Exact): Length =>
   most(size, minus(minus(room, end), kerf));
 
-/** A strip is crosscut from its fresh end; pieces narrower than it are then ripped one by one. */
+/**
+ * From the blade to the stop, along the edge at the fence: over all, or where both ends lean alike the length that both edges
+ * have, tan of the angle times the width less than over all.
+ */
+export function stopOf({ length, width, mitres: [left, right], bevels }: PlannedPiece): Length {
+  const isParallel = left !== 0 && Math.abs(left + right) < 1e-6 && bevels.every((bevel) => bevel === 0);
+  return isParallel ? inches(length) - Math.tan((Math.abs(left) * Math.PI) / 180) * inches(width) : length;
+}
+
+/**
+ * A strip is crosscut from its fresh end; pieces narrower than it are then ripped one by one. The last is cut at the stop too,
+ * even where the plan leaves nothing behind it: boards are seldom to the hair as long as they are called.
+ */
 function cutsAlong({ pieces, size }: PlannedStrip, usable: Length, kerf: Exact): Staged[] {
   const cuts = pieces.flatMap((piece, i): Staged[] => {
     const before = pieces[i - 1];
-    const next = pieces[i + 1];
     const fresh = before ? !sharesCut(before, piece, kerf) : !isSquare(piece, 0);
     const end = plus(piece.at, piece.length);
-    const endsWithBoard = next === undefined && isSquare(piece, 1) && compareLengths(end, usable) === 0;
     return [
       ...(fresh ? [{ ...endCut(piece, 0), stage: 2 as const, inHand: minus(usable, piece.at) }] : []),
-      ...(endsWithBoard
-        ? []
-        : [
-            {
-              ...endCut(piece, 1),
-              ...{ size: piece.length, stage: 2 as const, mark: piece.mark },
-              inHand: longer(piece.length, usable, end, kerf),
-            },
-          ]),
+      {
+        ...endCut(piece, 1),
+        ...{ size: stopOf(piece), stage: 2 as const, mark: piece.mark },
+        inHand: longer(piece.length, usable, end, kerf),
+      },
     ];
   });
   const narrower = pieces.filter((piece) => compareLengths(piece.width, size) < 0);
@@ -121,7 +127,7 @@ function cutsAcross({ pieces, size }: PlannedStrip, width: Length): Staged[] {
       ...(isSquare(piece, 0) ? [] : [{ ...endCut(piece, 0), stage: 3 as const, inHand: size }]),
       ...(isSquare(piece, 1) && compareLengths(piece.length, size) === 0
         ? []
-        : [{ ...endCut(piece, 1), size: piece.length, stage: 3 as const, mark: piece.mark, inHand: piece.length }]),
+        : [{ ...endCut(piece, 1), size: stopOf(piece), stage: 3 as const, mark: piece.mark, inHand: piece.length }]),
     ]),
   ];
 }

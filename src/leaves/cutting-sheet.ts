@@ -4,10 +4,10 @@ import { binderSheet } from "../drawing/sheet.ts";
 import type { PlannedBoard, PlannedStrip } from "../findings/board-plan.ts";
 import { shortHolds } from "../findings/hand-safety.ts";
 import { type Offcut, offcutsOf } from "../findings/offcuts.ts";
-import { sawCutsOf } from "../findings/saw-cuts.ts";
+import { sawCutsOf, stopOf } from "../findings/saw-cuts.ts";
 import { sawRunsOf } from "../findings/saw-runs.ts";
 import type { YardList } from "../findings/yard-list.ts";
-import { compareLengths, inches, type Length, zero } from "../units/length.ts";
+import { compareLengths, inches, type Length, plus, zero } from "../units/length.ts";
 import { sawsOf } from "../yard/saws.ts";
 import type { Shop } from "../yard/yard.ts";
 import type { BinderEdition } from "./edition.ts";
@@ -127,21 +127,26 @@ function orderWords({ order, strips }: PlannedBoard): string {
     : "Crosscut it; nothing is ripped first.";
 }
 
-function stripText({ order }: PlannedBoard, strip: PlannedStrip, length: (inches: Length) => string): string {
+/** Of a strip whose pieces and saw cuts take the whole usable length. */
+function isAllThereIs({ usable }: PlannedBoard["stock"], { pieces }: PlannedStrip): boolean {
+  return pieces.some(({ at, length }) => compareLengths(plus(at, length), usable) === 0);
+}
+
+function stripText({ order, stock }: PlannedBoard, strip: PlannedStrip, length: (inches: Length) => string): string {
   const size = length(strip.size);
   const pieces = runs(strip).map(({ piece, count }) => {
     const narrower = order === "rip" && compareLengths(piece.width, strip.size) < 0;
     const shorter = order === "crosscut" && compareLengths(piece.length, strip.size) < 0;
     const also = [
       ...(narrower ? [`ripped to ${length(piece.width)}`] : []),
-      ...(shorter ? [`cut to ${length(piece.length)}`] : []),
+      ...(shorter ? [`cut to ${length(stopOf(piece))}`] : []),
       ...(piece.planedTo === undefined ? [] : [`planed to ${length(piece.planedTo)}`]),
     ];
-    const at = length(order === "rip" ? piece.length : piece.width);
+    const at = length(order === "rip" ? stopOf(piece) : piece.width);
     return `${count} × ${piece.mark} at ${at}${also.map((word) => `, ${word}`).join("")}`;
   });
-  const left = `${length(strip.left)} left`;
-  if (order === "crosscut") return `Crosscut ${size}; rip ${pieces.join(", ")}; ${left}.`;
+  const left = `${length(strip.left)} left${isAllThereIs(stock, strip) ? ": the last is what is left of the board, so measure it first" : ""}`;
+  if (order === "crosscut") return `Crosscut ${size}; rip ${pieces.join(", ")}; ${length(strip.left)} left.`;
   return `${strip.parted ? `Rip to ${size}` : `Full width, ${size}`}; crosscut ${pieces.join(", ")}; ${left}.`;
 }
 

@@ -72,7 +72,7 @@ export const turnOver =
   "Where a slanted cut leans the other way than the one before, turn the board over and leave the saw as it is set.";
 
 export const safeOrder =
-  "Each strip gives its shortest piece first, so that the long end stays in the hand; a short piece is cut off long stock against a stop, is never held, and lies where it falls until the blade stands still.";
+  "Cut in the order of the small numbers and hold the longer part alone: the shorter one, be it against the stop or off the end, is never held, and lies where it falls until the blade stands still.";
 
 /** What to do instead is common practice, no source. */
 export const holdWords = ({ saw, inHand, limit, cuts }: ShortHold, length: Said): string =>

@@ -39,7 +39,7 @@ describe("a trestle 30 high with legs 12 degrees out of plumb", () => {
     const leg = said(piece(trestle, "A"));
     expect(leg).toContain("slide the board along to the stop");
     expect(leg).toContain(fraction("Stop 30 11/16"));
-    expect(leg).toContain(fraction("Saw the blank 31 7/16 long first"));
+    expect(leg).toContain(fraction("It takes 31 7/16 of its board"));
     expect(leg).toContain("mitre scale 12°, blade square");
   });
 

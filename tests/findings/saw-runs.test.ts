@@ -2,12 +2,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planBoards } from "../../src/findings/board-plan.ts";
+import { cautionsFor } from "../../src/findings/cautions.ts";
 import { shortHolds } from "../../src/findings/hand-safety.ts";
 import { givesOf, offcutsOf } from "../../src/findings/offcuts.ts";
 import { type SawCut, sawCutsOf } from "../../src/findings/saw-cuts.ts";
 import { type SawRun, sawRunsOf } from "../../src/findings/saw-runs.ts";
 import type { Piece } from "../../src/item/item.ts";
-import { settingsTable, whereWords } from "../../src/leaves/saw-settings.ts";
+import { safeOrder, settingsTable, whereWords } from "../../src/leaves/saw-settings.ts";
 import { exact, inches, type Length } from "../../src/units/length.ts";
 import { usualSaws } from "../../src/yard/saws.ts";
 import { board, fenceBoard, inch, kerf, piece, stock } from "./timber.ts";
@@ -39,7 +40,21 @@ describe("cuts of a board", () => {
     const cuts = cutsOf(slanted);
     expect(cuts).toHaveLength(4);
     expect(new Set(cuts.map(({ mitre }) => mitre)).size).toBe(1);
-    expect(sawRunsOf(cuts).map((run) => [run.size?.valueOf(), run.mitre, run.cuts.length])).toEqual([[20, 14, 4]]);
+    // tan 14 = 0.2493 by any table: along either edge 20 - 3 1/2 x 0.2493 = 19.127, which is where the stop stands.
+    const [run, ...more] = sawRunsOf(cuts);
+    expect(more).toEqual([]);
+    expect([run?.mitre, run?.cuts.length]).toEqual([14, 4]);
+    expect(inches(run?.size ?? 0)).toBeCloseTo(19.127, 3);
+  });
+
+  it("two of 15 and one cut of 1/8 between take 30 1/8; of a board of 30 1/4 the last is cut at the stop too, and one of 30 1/8", () => {
+    for (const long of ["30 1/4", "30 1/8"]) {
+      const cuts = cutsOf(piece("A", 2, inch("15"), board("lath", "3/4", "2", [stock(long, long, "1")])));
+      expect(cuts.map(({ mark, size }) => [mark, size?.valueOf()])).toEqual([
+        ["A", 15],
+        ["A", 15],
+      ]);
+    }
   });
 
   it("four pieces whose ends lean apart, 12 over all: a stop and one angle for all eight cuts, the board turned over between", () => {
@@ -129,6 +144,16 @@ describe("settings", () => {
 });
 
 describe("what stays in the hand", () => {
+  it("one rule for sheet and caution: the longer part is held alone, and a strip is pushed between blade and fence", () => {
+    const [rip, crosscut] = cautionsFor(["rip narrow", "crosscut"]);
+    expect([safeOrder, crosscut?.avoidance].map((words) => /hold the longer part alone/i.test(words ?? ""))).toEqual([
+      true,
+      true,
+    ]);
+    expect(safeOrder).not.toMatch(/shortest/);
+    expect(rip?.avoidance).toMatch(/between blade and fence with a push stick/);
+  });
+
   it("a short piece off a long strip is safe: 3 off 70 1/2 leaves 67 3/8 in the hand", () => {
     const cuts = cutsOf(piece("A", 1, inch("3"), fenceBoard));
     expect(cuts.at(-1)?.inHand.valueOf()).toBe(67.375);

@@ -17,6 +17,12 @@ const marks = (pieces: readonly Piece[]): string => pieces.map(({ mark }) => mar
 const degreesOf = (all: readonly number[]): string =>
   [...new Set(all.filter(isSlanted).map((one) => formatDegrees(Math.abs(one))))].join(" and ");
 
+/** Only pieces that have a mirror image among the marks have a hand. */
+function handWords(pieces: readonly Piece[]): string {
+  const handed = pieces.filter(({ hand }) => hand !== undefined);
+  return handed.length === 0 ? "" : `, left and right apart on ${marks(handed)}`;
+}
+
 function endWork({ pieces }: Item): HardOperation[] {
   const isCompound = ({ ends }: Piece) => ends.some((end) => isSlanted(end.mitre) && isSlanted(end.bevel));
   const isMitred = ({ ends }: Piece) => ends.some((end) => isSlanted(end.mitre) !== isSlanted(end.bevel));
@@ -38,7 +44,7 @@ function endWork({ pieces }: Item): HardOperation[] {
       : [
           {
             rank: 2 as const,
-            says: `Slanted ends on ${marks(single)}: ${one}, each with its own hand. Cut one of each and lay it on its drawing first.`,
+            says: `Slanted ends on ${marks(single)}: ${one}${handWords(single)}. Cut one of each and lay it on its drawing first.`,
           },
         ]),
   ];

@@ -3,7 +3,7 @@
 import { formatDegrees, isSlanted } from "../../drawing/end-angle.ts";
 import { differentPanels, spacedRows } from "../../drawing/panel-space.ts";
 import type { Item, Piece } from "../../item/item.ts";
-import { inches, type Length } from "../../units/length.ts";
+import { inches, type Length, most } from "../../units/length.ts";
 import { setFractions } from "../edition.ts";
 import type { Table } from "../leaf.ts";
 import type { PaperSheet } from "../sheet-set.ts";
@@ -44,15 +44,18 @@ const angleWords = ({ ends }: Piece): string => {
   return all.length === 0 ? "square" : [...new Set(all)].join(", ");
 };
 
+/** From blade to stop along the edge at the fence: the longer one, or either where the ends are parallel. */
+const stopOf = ({ edges }: Piece): Length => most(...edges);
+
 /** One stop for each length; pieces of one length are cut against the same. */
 function stopsTable({ pieces }: Item, bare: (length: Length) => string): Table {
   const cut = pieces.filter(({ blanks }) => blanks === undefined);
-  const lengths = [...new Set(cut.map((piece) => `${bare(piece.length)}|${angleWords(piece)}`))];
+  const lengths = [...new Set(cut.map((piece) => `${bare(stopOf(piece))}|${angleWords(piece)}`))];
   return {
-    caption: "Stops at the crosscut saw, over the longer edge, in inches",
+    caption: "Stops at the crosscut saw, along the longer edge where the edges differ, in inches",
     heads: ["Stop", "Ends", "Pieces", "Cuts against it"],
     rows: lengths.map((key) => {
-      const own = cut.filter((piece) => `${bare(piece.length)}|${angleWords(piece)}` === key);
+      const own = cut.filter((piece) => `${bare(stopOf(piece))}|${angleWords(piece)}` === key);
       const [length = "", angles = ""] = key.split("|");
       return [
         length,
