@@ -1,9 +1,12 @@
 // Cards of one item -> page of the binder: on screen one after another, on paper full sheets to cut up.
 import type { ComponentChildren, VNode } from "preact";
+import type { AssemblyCard } from "../src/leaves/assembly-card.ts";
 import type { CardSheets, Cards, HangTag, PackingSlip, StallCard } from "../src/leaves/cards.ts";
 import type { StoreShop } from "../src/leaves/store-item.ts";
 import { CareCardBody } from "./parts/care-card-body.tsx";
+import { Cautions } from "./parts/cautions.tsx";
 import { Facts } from "./parts/facts.tsx";
+import { Line } from "./parts/markup.tsx";
 import { Page } from "./parts/page.tsx";
 import { ToFill } from "./parts/to-fill.tsx";
 
@@ -28,6 +31,7 @@ export const CardsPage = ({ leaf, root }: { leaf: Cards; root: string }): VNode 
     {leaf.stall ? <Sheets of={leaf.stall} card={(card) => <Stall of={card} shop={leaf.shop} />} /> : null}
     <Sheets of={leaf.care} card={(card) => <CareCardBody of={card} />} />
     <Sheets of={leaf.slips} card={(card) => <Slip of={card} shop={leaf.shop} />} />
+    {leaf.assembly ? <Sheets of={leaf.assembly} card={(card) => <Assembly of={card} shop={leaf.shop} />} /> : null}
   </Page>
 );
 
@@ -102,3 +106,46 @@ const Slip = ({ of, shop }: CardProps<PackingSlip>): VNode => (
     <ToFill of={of.toFill} />
   </>
 );
+
+const Assembly = ({ of, shop }: CardProps<AssemblyCard>): VNode => (
+  <>
+    <p class="over">{shop.name}</p>
+    <p class="card-title">
+      {of.title}: {of.heading.toLowerCase()}
+    </p>
+    <Counted name="In the parcel" of={of.parts} />
+    <Counted name="Fasteners" of={of.fasteners} />
+    <Counted name={`Tools you need: ${of.tools.length}`} of={of.tools} />
+    <Cautions of={of.cautions} />
+    <ol>
+      {of.steps.map((step) => (
+        <li>
+          {step.words.map((word) => (
+            <p>
+              <strong>CAUTION</strong> <Line of={word} />
+            </p>
+          ))}
+          <Line of={step.text} />
+          {step.checks.map((check) => (
+            <p>
+              <strong>Check:</strong> <Line of={check} />
+            </p>
+          ))}
+        </li>
+      ))}
+    </ol>
+    <p class="contact">{shop.contact}</p>
+  </>
+);
+
+const Counted = ({ name, of }: { name: string; of: readonly string[] }): VNode | null =>
+  of.length === 0 ? null : (
+    <>
+      <p class="card-head">{name}</p>
+      <ul class="ticks across">
+        {of.map((text) => (
+          <li>{text}</li>
+        ))}
+      </ul>
+    </>
+  );

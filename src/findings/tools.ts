@@ -1,5 +1,5 @@
 // Worked-out item -> the tools it takes, in the order they are first picked up.
-import type { Item, Piece } from "../item/item.ts";
+import type { Item, Piece, WorkedStep } from "../item/item.ts";
 import { cuttingOperations, finishingOperations, type Operation, stepOperations } from "./operations.ts";
 
 const toolsFor: Partial<Record<Operation, readonly string[]>> = {
@@ -57,4 +57,13 @@ const isSlanted = ({ ends }: Piece): boolean =>
 function hasGluedMitres({ joins, pieces }: Item): boolean {
   const slanted = new Set(pieces.filter(isSlanted).flatMap((piece) => piece.members));
   return joins.some(({ ways, a, b }) => ways.includes("glue") && slanted.has(a) && slanted.has(b));
+}
+
+/** What a few steps take in whoever's hands does them: the tools of their operations, and a bit for each sort of head. */
+export function stepTools(item: Item, steps: readonly WorkedStep[]): string[] {
+  const operations = steps.flatMap((step) => stepOperations(step, item, false));
+  const drivers = steps.flatMap(({ joins }) =>
+    joins.flatMap((join) => join.driven.map(({ fastener }) => fastener.driver).filter((driver) => driver !== "")),
+  );
+  return [...new Set([...operations.flatMap((operation) => toolsFor[operation] ?? []), ...drivers])];
 }

@@ -402,6 +402,8 @@ export type Item = {
   readonly soldAs?: { readonly count: number; readonly words: string; readonly weight: number };
   /** Batches that were made, as far as their minutes hold for this variant; private. `sameFinish`: also those of its finish. */
   readonly record?: readonly (Pick<BatchRecord, "day" | "units" | "minutes"> & { readonly sameFinish: boolean })[];
+  /** The heading of the section that whoever buys it does; private but for the card that goes with the parts. */
+  readonly leftToBuyer?: string;
   readonly season?: Season;
   readonly comparables?: readonly Omit<Comparable, "at">[];
   /** Dollars asked of the buyer for this variant: in the store, and elsewhere where that is said. Public. */

@@ -161,6 +161,7 @@ export function workFinished(
     madeFor: recipe.madeFor,
     ...soldAsOf(recipe, weights.weight),
     ...askedOf(recipe, chosen),
+    ...(recipe.leftToBuyer ? { leftToBuyer: recipe.leftToBuyer.text } : {}),
     ...(recipe.season ? { season: recipe.season } : {}),
     ...recordOf(recipe, variants, chosen),
     ...(recipe.comparables.length > 0 ? { comparables: recipe.comparables.map(({ at: _, ...one }) => one) } : {}),

@@ -1,6 +1,7 @@
 // Store item, its stall prices and the shop -> cards to cut out: hang tags, stall price cards, care cards, packing slips, several on a sheet.
 import type { Exact } from "../units/length.ts";
 import { formatDollars } from "../units/money.ts";
+import type { AssemblyCard } from "./assembly-card.ts";
 import { type CareCard, careCardLeaf } from "./care-card.ts";
 import { storeEdition, threeSizes } from "./edition.ts";
 import type { Fact, Link } from "./leaf.ts";
@@ -56,6 +57,8 @@ export type Cards = {
   readonly stall?: CardSheets<"stall", StallCard>;
   readonly care: CardSheets<"care", CareCard>;
   readonly slips: CardSheets<"slip", PackingSlip>;
+  /** Where the buyer puts it together. */
+  readonly assembly?: CardSheets<"assembly", AssemblyCard>;
 };
 
 /** Cards on a sheet, and millimetres of one; the style sheet has the same. All fit Letter and A4 with 6 mm free at every edge. */
@@ -64,12 +67,18 @@ export const cardSizes = {
   stall: { each: 8, width: 92, height: 62 },
   care: { each: 2, width: 96, height: 146 },
   slip: { each: 2, width: 184, height: 128 },
+  assembly: { each: 1, width: 184, height: 256 },
 } as const;
 
 /** What is asked at the stall for a variant, by its slug, and whether the sales tax is in it. */
 export type StallPrice = { readonly variant: string; readonly price: Exact; readonly tax: "in" | "out" };
 
-export function cardsLeaf(item: StoreItem, shop: StoreShop, stall: readonly StallPrice[]): Cards {
+export function cardsLeaf(
+  item: StoreItem,
+  shop: StoreShop,
+  stall: readonly StallPrice[],
+  assembly?: AssemblyCard,
+): Cards {
   const priced = item.offers.flatMap((offer) => {
     const found = stall.find(({ variant }) => variant === offer.slug);
     return found ? [stallCard(item, offer, found, shop)] : [];
@@ -91,7 +100,8 @@ export function cardsLeaf(item: StoreItem, shop: StoreShop, stall: readonly Stal
       "Care cards",
       item.variants.map((variant) => careCardLeaf(item, variant, shop)),
     ),
-    slips: sheetsOf("slip", "Packing slips", [packingSlip(item, shop)]),
+    slips: sheetsOf("slip", "Packing slips", [packingSlip(item, shop, assembly !== undefined)]),
+    ...(assembly ? { assembly: sheetsOf("assembly", "Assembly card", [assembly]) } : {}),
   };
 }
 
@@ -142,7 +152,7 @@ function stallCard(item: StoreItem, offer: StoreOffer, { price, tax }: StallPric
   };
 }
 
-function packingSlip(item: StoreItem, shop: StoreShop): PackingSlip {
+function packingSlip(item: StoreItem, shop: StoreShop, inParts: boolean): PackingSlip {
   const edition = storeEdition(shop.division);
   const count = item.soldAs?.count ?? 1;
   const [first] = item.offers;
@@ -152,6 +162,7 @@ function packingSlip(item: StoreItem, shop: StoreShop): PackingSlip {
     included: [
       `${count} × ${item.title.toLowerCase()}${item.offers.length > 1 ? "" : `, ${edition.weight(first.weight)}`}`,
       ...item.fittings.map(({ words, count: many }) => `${many} × ${words}`),
+      ...(inParts ? ["1 × assembly card", "1 × bag of fasteners, as the assembly card counts them"] : []),
       "1 × care card",
     ],
     care: shop.careNote,

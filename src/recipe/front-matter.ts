@@ -63,6 +63,8 @@ export const frontMatterSchema = z.strictObject({
    * `2026-10-12: 5 made in stained, fetch 18, rip 22, crosscut 41, screw 260`.
    */
   record: lines.optional(),
+  /** The heading of the section that whoever buys it does. */
+  "left to the buyer": text.optional(),
   /** Between which days of the year it sells. */
   season: text.optional(),
   /** Where others ask what for the like, dated: `spring fair: 79.00, 2026-05-09, 28 x 16 x 24`. */

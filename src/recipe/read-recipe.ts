@@ -28,6 +28,7 @@ import { readFrontMatter } from "./front-matter.ts";
 import { checkFormat, checkTitle, readClasses, readListed, readYes } from "./head.ts";
 import { checkHiddenCharacters, checkHiddenValues, withoutHidden } from "./hidden-characters.ts";
 import { readJoins } from "./joins.ts";
+import { checkLeft } from "./left-to-buyer.ts";
 import { readText } from "./lettering.ts";
 import { readLine } from "./line.ts";
 import { readLoad, readSoldAs, readUsers } from "./loads.ts";
@@ -80,6 +81,7 @@ export function readRecipe(file: string, text: string, beside?: Beside): { recip
     ...checkSizeCircles(recipe),
     ...checkReferences(into.references, recipe),
     ...checkMakes(recipe),
+    ...checkLeft(recipe),
     ...checkChoices(recipe, into.onlys, into.problems.length === 0),
     ...(into.problems.length === 0 ? [...checkPrices(recipe), ...checkRecord(recipe)] : []),
   );
@@ -166,7 +168,13 @@ function readParts(tree: TreeMap, into: Gathered, beside: Beside | undefined) {
     record: readRecord(tree, into),
     comparables: readComparables(tree, into),
     ...readSeason(textUnder(tree, "season"), into),
+    ...readLeft(tree),
   };
+}
+
+function readLeft(tree: TreeMap): { readonly leftToBuyer?: Written } {
+  const leftToBuyer = textUnder(tree, "left to the buyer");
+  return leftToBuyer ? { leftToBuyer } : {};
 }
 
 /** The panels or the assemblies: each a size and lines of its own. */

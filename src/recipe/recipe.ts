@@ -573,6 +573,8 @@ export type Recipe = {
   readonly record: readonly BatchRecord[];
   readonly comparables: readonly Comparable[];
   readonly season?: Season;
+  /** The heading of the section that whoever buys it does. */
+  readonly leftToBuyer?: Written;
   /** What lets it be sold to those it is for; private. */
   readonly evidence: Evidence;
   /** Text before the first heading: what the buyer is told. Public. */

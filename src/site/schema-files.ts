@@ -31,6 +31,7 @@ export const recipeWords: Readonly<Record<string, string>> = {
   "sold as": "How many are sold as one: pair, or set of 4. Public.",
   price: "What you ask: 85.00 for all variants, or a line for each; without it the worked-out price is shown. Public.",
   record: "Batches you made and the minutes they took: 2026-10-12: 5 made in stained, rip 22, screw 260. Private.",
+  "left to the buyer": "The heading of the section that whoever buys it does; an assembly card is made of it.",
   season: "Between which days of the year it sells: 04-15 to 06-30. Private.",
   comparables: "What others ask for the like, dated: spring fair: 79.00, 2026-05-09, 28 x 16 x 24. Private.",
   overall: "width x depth x height of the finished thing; fit leaves one to its pieces. Public.",

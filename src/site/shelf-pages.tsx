@@ -11,6 +11,7 @@ import { isForSale } from "../findings/sale.ts";
 import { shownPrices } from "../findings/shown-price.ts";
 import type { Item } from "../item/item.ts";
 import { formsOf } from "../item/variants/forms.ts";
+import { assemblyCard } from "../leaves/assembly-card.ts";
 import { type BuildSheet, buildSheetLeaf } from "../leaves/build-sheet.ts";
 import { cardsLeaf } from "../leaves/cards.ts";
 import { careCardLeaf } from "../leaves/care-card.ts";
@@ -102,7 +103,12 @@ function cardPagesOf(variants: Variants, shop: Shop, hash: string): Page[] {
       .map((one) => ({ variant: item.variant.slug, price: standing(one).price, tax: one.channel.tax })),
   );
   const path = cardsPath(variants[0].slug);
-  const leaf = cardsLeaf(storeItemOf(variants, shop, hash), storeShop(shop), stall);
+  const leaf = cardsLeaf(
+    storeItemOf(variants, shop, hash),
+    storeShop(shop),
+    stall,
+    assemblyCard(variants[0], shop.division),
+  );
   return [{ path: `binder/${path}`, html: pageHtml(<CardsPage leaf={leaf} root={rootFrom(path)} />) }];
 }
 

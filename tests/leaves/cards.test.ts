@@ -3,8 +3,10 @@ import { describe, expect, it } from "vitest";
 import { CardsPage } from "../../layouts/cards.tsx";
 import { pricingsOf, standing } from "../../src/findings/pricing.ts";
 import type { Item } from "../../src/item/item.ts";
+import { assemblyCard } from "../../src/leaves/assembly-card.ts";
 import { cardSizes, cardsLeaf, type StallPrice } from "../../src/leaves/cards.ts";
 import { storeItem, storeShop } from "../../src/leaves/store-item.ts";
+import { demoItem } from "../drawing/demo.ts";
 import { pricedShop, riserRecipe, riserWith, riserYard, workItem } from "../findings/riser.ts";
 
 const shop = pricedShop();
@@ -31,7 +33,7 @@ describe("cards", () => {
   });
 
   it("of each sort a sheet is within 198 × 263 mm: Letter less 8 and 6 mm, A4 less 6 mm at its sides", () => {
-    const across = { tag: 2, stall: 2, care: 2, slip: 1 };
+    const across = { tag: 2, stall: 2, care: 2, slip: 1, assembly: 1 };
     for (const [kind, { each, width, height }] of Object.entries(cardSizes)) {
       const columns = across[kind as keyof typeof across];
       expect(columns * width).toBeLessThanOrEqual(198);
@@ -79,5 +81,30 @@ describe("cards", () => {
     const bad = storeItem(both(""), shop.division, shop.selling);
     const leaf = cardsLeaf({ ...bad, title: `"><script>alert(1)</script>` }, storeShop(shop), []);
     expect(renderToString(CardsPage({ leaf, root: "../" })).includes("<script>")).toBe(false);
+  });
+});
+
+describe("the assembly card", () => {
+  const trestles = demoItem("trestle-pair-with-plank-top");
+  const card = assemblyCard(trestles, shop.division);
+
+  it("counts what is left to put together: two trestles, four planks on two bearers with 2 screws each, 16 in all", () => {
+    expect(card?.heading).toBe("Lay the top");
+    expect(card?.parts[0]).toBe("2 × trestle");
+    expect(card?.parts.slice(1).reduce((sum, part) => sum + Number.parseInt(part, 10), 0)).toBe(4);
+    expect(card?.fasteners).toEqual(["16 × screw No. 10 x 3\u00a01\u20442"]);
+    expect(card?.tools.length).toBeGreaterThan(0);
+    expect(card?.steps.length).toBeGreaterThan(2);
+  });
+
+  it("lies in the parcel and on a sheet of its own", () => {
+    const leaf = cardsLeaf(storeItem([trestles], shop.division), storeShop(shop), [], card);
+    expect(leaf.slips.sheets[0]?.[0]?.included).toContain("1 × assembly card");
+    expect(renderToString(CardsPage({ leaf, root: "../" })).includes("cut-assembly")).toBe(true);
+  });
+
+  it("there is none where nothing is left to the buyer", () => {
+    expect(assemblyCard(workItem(riserRecipe), shop.division)).toBeUndefined();
+    expect(cards.assembly).toBeUndefined();
   });
 });

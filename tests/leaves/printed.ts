@@ -2,6 +2,7 @@
 import { renderToString } from "preact-render-to-string";
 import { BinderIndexPage } from "../../layouts/binder-index.tsx";
 import { BuildSheetPage } from "../../layouts/build-sheet.tsx";
+import { CardsPage } from "../../layouts/cards.tsx";
 import { CareCardPage } from "../../layouts/care-card.tsx";
 import { DrawingsSheetPage } from "../../layouts/drawings-sheet.tsx";
 import { GuidePageView } from "../../layouts/guide-page.tsx";
@@ -16,6 +17,7 @@ import { batchSheetLeaf, linesOf } from "../../src/leaves/batch-sheet.ts";
 import { binderIndexLeaf } from "../../src/leaves/binder-index.ts";
 import { boardsSheetLeaf } from "../../src/leaves/boards-sheet.ts";
 import { buildSheetLeaf } from "../../src/leaves/build-sheet.ts";
+import { cardsLeaf } from "../../src/leaves/cards.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
 import { drawingsSheetLeaf, itemDrawings } from "../../src/leaves/drawings-sheet.ts";
 import { guidePageLeaf } from "../../src/leaves/guide-page.ts";
@@ -23,7 +25,7 @@ import { landingLeaf } from "../../src/leaves/landing.ts";
 import { listingSheetLeaf } from "../../src/leaves/listing-sheet.ts";
 import {
   buildSheetPath,
-  careCardPath,
+  cardsPath, careCardPath,
   drawingsPath,
   indexPath,
   listingPath,
@@ -78,6 +80,11 @@ export function printBinder(all: readonly Goods[], shop: Shop): Printed[] {
       const path = listingPath(variants[0].slug);
       const leaf = listingSheetLeaf(variants[0], storeItem(variants, shop.division), shop);
       return { path: `binder/${path}`, leaf, html: renderToString(ListingSheetPage({ leaf, root: rootFrom(path) })) };
+    }),
+    ...all.map((variants) => {
+      const path = cardsPath(variants[0].slug);
+      const leaf = cardsLeaf(storeItem(variants, shop.division), storeShop(shop), []);
+      return { path: `binder/${path}`, leaf, html: renderToString(CardsPage({ leaf, root: rootFrom(path) })) };
     }),
     ...all.map((variants) => {
       const path = buildSheetPath(variants[0].slug);

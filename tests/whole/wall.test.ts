@@ -144,6 +144,7 @@ const unmarked: Readonly<Record<string, string>> = {
   "orders.*.approved": "a choice of two",
   "recipe.format": "a number",
   "recipe.draft": "a choice of two",
+  "recipe.left to the buyer": "a heading of the body",
   "recipe.season": "two days of the year",
   "recipe.plan": "a choice of two",
   "recipe.outlines.*": "figures of the trade",

@@ -72,6 +72,13 @@ export const sellingSentences = {
     ...near(f.nearest),
     mend: 'Name a variant, or leave "in …" out where the minutes hold for all.',
   }),
+  "left-no-section": (f: { found: string; known: readonly string[]; nearest: string | undefined }) => ({
+    says: `"${f.found}" is left to the buyer, but no section that puts the whole together is headed so.`,
+    found: f.found,
+    expected: quoted(f.known),
+    ...near(f.nearest),
+    mend: "Write the heading of the section as it stands below, without the signs before it.",
+  }),
   "season-days": (f: { found: string }) => ({
     says: `"${f.found}" can't be read as two days of the year.`,
     found: f.found,
