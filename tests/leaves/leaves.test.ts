@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { BuildSheet } from "../../src/leaves/build-sheet.ts";
 import { careCardLeaf } from "../../src/leaves/care-card.ts";
 import { productPageLeaf } from "../../src/leaves/product-page.ts";
 import { sheetSetOf } from "../../src/leaves/sheets/sheet-set-of.ts";
@@ -128,7 +129,8 @@ describe("the wall", () => {
   });
 
   it("every link of a shelf leads to one of its pages or assets", () => {
-    const pages = [...binder, ...store].map(({ path }) => path);
+    const files = binder.flatMap(({ leaf }) => (leaf as Partial<BuildSheet>).printed ?? []);
+    const pages = [...[...binder, ...store].map(({ path }) => path), ...files.map(({ link }) => `binder/${link.path}`)];
     for (const { path, html } of [...binder, ...store]) {
       for (const [, target] of html.matchAll(/<a [^>]*href="([^"#][^"]*)"/g)) {
         if (target?.startsWith("mailto:")) continue;

@@ -25,7 +25,8 @@ import { landingLeaf } from "../../src/leaves/landing.ts";
 import { listingSheetLeaf } from "../../src/leaves/listing-sheet.ts";
 import {
   buildSheetPath,
-  cardsPath, careCardPath,
+  cardsPath,
+  careCardPath,
   drawingsPath,
   indexPath,
   listingPath,
