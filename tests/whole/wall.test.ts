@@ -454,16 +454,19 @@ describe("the wall", () => {
     expect(textOf("store/goods/plain-peg-rail.html")).toContain("on a wall");
   });
 
-  it("of the price sheets' amounts only the price that is shown is in the store, on pages, in the data and in the feed", () => {
+  it("of the price sheets' amounts only the price that is shown and what own words cost on top are in the store, on pages, in the data and in the feed", () => {
     const sheets = filesIn(join(site, "binder/prices")).map((name) => textOf(`binder/prices/${name}`));
     const amounts = sheets.flatMap(amountsOn);
     expect(sheets.length).toBeGreaterThan(1);
     expect(amounts.length).toBeGreaterThan(100);
     const files = filesIn(join(site, "store")).filter((name) => /\.(html|xml|svg)$/.test(name));
     const pages = files.map((name) => ({ name, page: withoutLines(textOf(`store/${name}`)) }));
-    const shown = new Set(
-      pages.flatMap(({ page }) => [...page.matchAll(/"price":"([\d.]+)"/g)].map(([, price]) => price)),
-    );
+    const ownWords = sheets.flatMap((sheet) => /own words on it<\/dt><dd>\$([\d.]+) more/.exec(sheet)?.[1] ?? []);
+    const shown = new Set([
+      ...pages.flatMap(({ page }) => [...page.matchAll(/"price":"([\d.]+)"/g)].map(([, price]) => price)),
+      ...ownWords,
+    ]);
+    expect(ownWords.length).toBe(2);
     expect(shown.size).toBeGreaterThan(5);
     const found = pages.flatMap(({ name, page }) => {
       const on = new Set([...page.matchAll(/(?<![\d.])\d+\.\d\d(?!\d)/g)].map(([amount]) => amount));
