@@ -58,7 +58,7 @@ it("a step says where its screws go: 3 in each leg of the corral from its top, 2
   const legs = places.filter((line) => line.startsWith("B to C"));
   expect(legs).toHaveLength(3);
   expect(legs[0]).toBe(
-    "B to C, 3 × screw No. 6 x 1 5/8: 1 3/8 in, 11 1/2 in and 21 5/8 in from the top of B, 5/16 in from its edge; drill 9/64 in through B, 5/64 in in C.",
+    "B to C, 3 × screw No. 6 x 1 5/8: 1 3/8 in, 11 1/2 in and 21 5/8 in from the top of B, 5/16 in from its outer edge; drill 9/64 in through B, 5/64 in in C.",
   );
   // 9 slats of 1 11/16, a screw at each end.
   expect(places.at(-1)).toMatch(/^D to A, 18 places, 1 × screw No. 6 x 1 5\/8 in each: 5\/16 in from the end of D/);
@@ -76,4 +76,30 @@ it("a caution stands in full in the first step of its section, then by that step
   expect(jig).toHaveLength(4);
   // A section may be worked by somebody else: it starts again in full.
   expect(ends?.steps.flatMap(({ cautions }) => cautions)[0]?.hazard).toMatch(/^The stepped bit/);
+});
+
+it("screws are told by the edge they are nearer to: the trestle's bearer as pairs, its second plank 1 1/4 and 1 1/2 of 5 1/2 - 2 3/4", () => {
+  const places = stepsSheet(demoItem("trestle-pair-with-plank-top"), edition)
+    .flatMap(({ steps }) => steps.flatMap((step) => step.places))
+    .map(plainNumber);
+  const [bearer, second] = [
+    places.find((line) => line.startsWith("B to A")),
+    places.find((line) => line.startsWith("E to B")),
+  ];
+  // The leg leans 14 degrees, so a screw 1 7/16 higher stands 1 7/16 x tan 14 = 3/8 further in.
+  expect(bearer).toContain(
+    "9 3/8 in from the end of B at 5/16 in from its bottom edge, 9 3/4 in in the middle of its width and 10 1/8 in at 5/16 in from its top edge",
+  );
+  expect(second).toContain("12 1/4 in from the end of E, 1 1/4 in from its back edge and 1 1/2 in from its front edge");
+});
+
+it("the corral's legs have their screws by the outer edge, both alike; a slat's one screw stands in the middle of its width", () => {
+  const places = stepsSheet(demoItem("hose-and-pot-corral"), edition).flatMap(({ steps }) =>
+    steps.flatMap((step) => step.places.map(plainNumber)),
+  );
+  const legs = places.filter((line) => line.startsWith("B to C"));
+  expect(legs).toHaveLength(3);
+  for (const line of legs) expect(line).toContain("5/16 in from its outer edge");
+  expect(places.find((line) => line.startsWith("D to A"))).toContain("from the end of D, in the middle of its width");
+  expect(places.filter((line) => line.startsWith("A to B")).at(-1)).toContain("in pockets 7/16 in from each edge");
 });
