@@ -67,14 +67,16 @@ export function drawBalloons(callouts: readonly Callout[], columns: Columns): Ma
   ];
   untangle(placed);
   for (const entry of placed) {
-    const moved = offLevel(entry);
     const others = placed.filter((other) => other !== entry);
-    const isFree = others.every(
-      ({ dot, balloon }) =>
-        !cross(entry.dot, moved, dot, balloon) &&
-        Math.hypot(moved[0] - balloon[0], moved[1] - balloon[1]) >= 2 * radius,
-    );
-    if (isFree) entry.balloon = moved;
+    const isFree = (moved: Paper): boolean =>
+      moved[1] - radius >= columns.top &&
+      moved[1] + radius <= columns.bottom &&
+      others.every(
+        ({ dot, balloon }) =>
+          !cross(entry.dot, moved, dot, balloon) &&
+          Math.hypot(moved[0] - balloon[0], moved[1] - balloon[1]) >= 2 * radius,
+      );
+    entry.balloon = offLevel(entry).find(isFree) ?? entry.balloon;
   }
   return placed
     .sort((a, b) => (a.text < b.text ? -1 : 1))
@@ -118,11 +120,12 @@ function inColumn(entries: readonly { text: string; dot: Paper }[], u: number, c
   return sorted.map((entry, i) => ({ ...entry, balloon: [u, places[i] as number] }));
 }
 
-/** A leader that runs all but level is tilted by moving its balloon a little up: less than the room between two. */
-function offLevel({ dot, balloon }: Placed): Paper {
+/** A leader that runs all but level is tilted by moving its balloon a little up, or else down: less than the room between two. */
+function offLevel({ dot, balloon }: Placed): readonly Paper[] {
   const [across, up] = [Math.abs(dot[0] - balloon[0]), dot[1] - balloon[1]];
   const least = across * Math.tan((1.2 * Math.PI) / 180);
-  return Math.abs(up) >= least ? balloon : [balloon[0], balloon[1] - Math.min(1.9, least - up)];
+  if (Math.abs(up) >= least) return [balloon];
+  return [-Math.min(1.9, least - up), Math.min(1.9, least + up)].map((by): Paper => [balloon[0], balloon[1] + by]);
 }
 
 /** Two crossing leaders change balloons; each change makes the sum of all leaders shorter, so this ends. */
