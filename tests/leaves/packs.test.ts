@@ -2,6 +2,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { binderEdition } from "../../src/leaves/edition.ts";
+import { beforeSheet } from "../../src/leaves/packs/before-sheet.ts";
 import { boardEffects } from "../../src/leaves/packs/board-effects.ts";
 import { boardName, fastenerName, fastenerSpec } from "../../src/leaves/packs/generic-names.ts";
 import { packForm } from "../../src/leaves/packs/pack-item.ts";
@@ -16,6 +18,7 @@ import type { Fastener } from "../../src/yard/yard.ts";
 import { demoYard } from "../cases/demo-yard.ts";
 import { corral, demoItem, sixteenths } from "../drawing/demo.ts";
 import { demoShop } from "../paper/sets.ts";
+import { plainNumber } from "./model-numbers.ts";
 
 const yard = demoYard();
 const recipeOf = (slug: string, change: (text: string) => string = (text) => text) => {
@@ -103,6 +106,30 @@ describe("boards that differ", () => {
       "fence board: thicker: same size: E length 13 1/4",
       "fence board: thinner: same size: E length 13 1/2",
     ]);
+  });
+  const page = (slug: string): string => {
+    const form = packForm([demoItem(slug)], sixteenths, yard.glues);
+    const shop = packShop(demoShop());
+    if (!shop) throw new Error("the shop sells no plans");
+    const effects = boardEffects(recipeOf(slug), yard, demoItem(slug), sixteenths);
+    return plainNumber(
+      JSON.stringify(beforeSheet({ item: form[0], shop, edition: binderEdition(sixteenths), effects })),
+    );
+  };
+  it("corral, 1/16 thicker: the end its rails are in is 18 - 2 x 11/16 = 16 5/8 wide, and so is step 5's figure", () => {
+    const said = page("hose-and-pot-corral");
+    expect(said).toContain("E: length 13 1/4 in, not 13 3/8 in; end: width 16 5/8 in, not 16 3/4 in");
+    expect(said).toContain("step 5: 16 5/8 in, not 16 3/4 in");
+    expect(said).not.toContain("leave everything else");
+  });
+  it("corral: three strips and two cuts, 3 x 1 11/16 + 2 x 1/8 = 5 5/16, are how wide a board must be", () => {
+    expect(page("hose-and-pot-corral")).toContain("at least 5 5/16 in wide");
+  });
+  it("trestle, planks 1/16 thicker: 36 - 1 9/16 = 34 7/16 to the bearer, A's stop 34 7/16 / cos 14 = 35 1/2, and nothing that reads the same", () => {
+    const said = page("trestle-pair-with-plank-top");
+    expect(said).toContain("step 3: 34 7/16 in, not 34 1/2 in");
+    expect(said).toContain("A: stop 35 1/2 in, not 35 9/16 in");
+    for (const [, to, from] of said.matchAll(/ ([0-9/ ]+) in, not ([0-9/ ]+) in/g)) expect(to).not.toBe(from);
   });
   it("ladder, said to be 3/4 thick: its thickness follows the boards, 3/4 + 1/16 = 13/16", () => {
     expect(told("stall-price-ladder").map((line) => line.split(": ").slice(0, 3).join(": "))).toEqual([

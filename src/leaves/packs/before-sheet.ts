@@ -1,13 +1,14 @@
 // A plan's item -> the sheet to read before wood is bought: how to check boards, what changes if they differ, what may stand in.
 import { driest, wettest } from "../../findings/movement.ts";
-import { inches } from "../../units/length.ts";
+import { yardList } from "../../findings/yard-list.ts";
+import { inches, type Length, most, plus, zero } from "../../units/length.ts";
 import { speciesTable } from "../../yard/species-table.ts";
 import type { Board } from "../../yard/yard.ts";
 import { type BinderEdition, smallChange, threeSizes } from "../edition.ts";
 import type { Table } from "../leaf.ts";
 import type { PaperSheet } from "../sheet-set.ts";
 import { heading, listOf, sheetOf, tableOf, together, words } from "../sheets/blocks.ts";
-import type { BoardEffect } from "./board-effects.ts";
+import type { BoardEffect, Change } from "./board-effects.ts";
 import type { PackItem } from "./pack-item.ts";
 import type { PackShop } from "./pack-shop.ts";
 
@@ -24,12 +25,12 @@ export function beforeSheet(source: BeforeSource): readonly PaperSheet[] {
   const isRipped = source.item.pieces.some(({ ripped }) => ripped);
   return sheetOf("before", "Before you buy", "Build", [
     heading("Check your boards"),
-    ...listOf(checks(isRipped), "number"),
+    ...listOf(checks(isRipped ? widestLaid(source) : undefined, source.edition), "number"),
     ...tableOf(trueSizes(boards, source)),
     ...together([
       heading("If yours are thicker or thinner"),
       ...words(
-        "The whole thing was worked out again with such boards. Cut to the sizes on the right and leave everything else as it is drawn; between two rows, take the part of the change that your boards have.",
+        "The whole thing was worked out again with such boards. Cut to the sizes on the right, and in the steps named there set off and check the new figures; whatever is drawn from these moves with them, all other sizes stay. Between two rows, take the part of the change that your boards have.",
       ),
       ...tableOf(effectTable(source)),
     ]),
@@ -49,12 +50,23 @@ export function beforeSheet(source: BeforeSource): readonly PaperSheet[] {
   ]);
 }
 
-const checks = (isRipped: boolean): string[] => [
+/** Across the fullest board of the plan: all strips side by side and the saw cuts between them. */
+function widestLaid({ item, shop }: BeforeSource): Length {
+  return yardList(item, shop.kerf).plan.reduce<Length>((sofar, { order, strips }) => {
+    const ends = strips.flatMap(({ from, size, pieces }) =>
+      order === "rip" ? [plus(from, size)] : pieces.map(({ across, width }) => plus(across, width)),
+    );
+    return ends.reduce<Length>(most, sofar);
+  }, zero);
+}
+
+/** `widest` only of a plan whose pieces are ripped. */
+const checks = (widest: Length | undefined, { length }: BinderEdition): string[] => [
   "Take three boards of the stack and measure each at both ends and in the middle, thickness first, with a caliper or a steel rule held square.",
   "Write the mean of what you find under “yours”. Boards of one name differ from yard to yard and from batch to batch.",
   "As near as half of the smallest division printed here counts as the same. If yours differ more, take the sizes from the table below before you cut anything.",
-  isRipped
-    ? "Widths don't matter while they are wide enough: pieces are ripped to their width. Cut one of each, put them together dry, then cut the rest."
+  widest !== undefined
+    ? `Widths don't matter while boards are at least ${length(widest)} wide, which is what strips and saw cuts take: pieces are ripped to their width. Cut one of each, put them together dry, then cut the rest.`
     : "Cut one of each piece, put them together dry, then cut the rest.",
 ];
 
@@ -78,7 +90,7 @@ function effectTable({ item, effects, edition, shop }: BeforeSource): Table {
   const { width, depth, height } = item.overall;
   return {
     caption: `As drawn it is ${threeSizes([width, depth, height], shop.division)}, width × depth × height`,
-    heads: ["If this board", "is", "it becomes", "and these pieces change"],
+    heads: ["If this board", "is", "it becomes", "and these sizes change"],
     rows: effects.map((effect) => [
       effect.board,
       `${edition.length(effect.by)} ${effect.thicker ? "thicker" : "thinner"}`,
@@ -92,10 +104,17 @@ function effectTable({ item, effects, edition, shop }: BeforeSource): Table {
   };
 }
 
-const changesIn = ({ pieces }: BoardEffect, { length }: BinderEdition): string =>
-  pieces.length === 0
-    ? "none"
-    : pieces.map(({ mark, what, from, to }) => `${mark}: ${what} ${length(to)}, not ${length(from)}`).join("; ");
+/** What reads the same before and after, rounded as it is printed, is no change. */
+function changesIn({ pieces, panels, steps }: BoardEffect, { length, gap }: BinderEdition): string {
+  const told = (name: string, { from, to }: Change, say: (size: Length) => string): string[] =>
+    say(from) === say(to) ? [] : [`${name} ${say(to)}, not ${say(from)}`];
+  const all = [
+    ...pieces.flatMap((one) => told(`${one.mark}: ${one.what}`, one, length)),
+    ...panels.flatMap((one) => told(`${one.kind}: ${one.what}`, one, length)),
+    ...steps.flatMap((one) => told(`step ${one.step}:`, one, one.gap ? gap : length)),
+  ];
+  return all.length === 0 ? "none" : [...new Set(all)].join("; ");
+}
 
 /** Woods that a yard anywhere may have, lightest first; the plan's own among them. */
 const standIns = [

@@ -1,10 +1,13 @@
 // A recipe worked out again with boards a little thicker and thinner -> which sizes follow, so that a builder with other boards knows.
-import type { Item } from "../../item/item.ts";
+import { differentPanels } from "../../drawing/panel-space.ts";
+import type { Figure, Item, WorkedStep } from "../../item/item.ts";
 import { workOut } from "../../item/work-out.ts";
 import type { Recipe, Sum } from "../../recipe/recipe.ts";
 import type { Division } from "../../units/division.ts";
-import { type Exact, exact, inches, type Length } from "../../units/length.ts";
+import { type Exact, exact, inches, type Length, most } from "../../units/length.ts";
 import type { Board, Yard } from "../../yard/yard.ts";
+
+export type Change = { readonly from: Length; readonly to: Length };
 
 /** One kind of board, by its name in the yard, that is off by so much; and every size of the thing that isn't the same any more. */
 export type BoardEffect = {
@@ -13,13 +16,12 @@ export type BoardEffect = {
   readonly by: Exact;
   /** Over all, where it changes. */
   readonly overall?: Item["overall"];
-  /** By mark, lengths and widths of pieces that change. */
-  readonly pieces: readonly {
-    readonly mark: string;
-    readonly what: "length" | "width";
-    readonly from: Length;
-    readonly to: Length;
-  }[];
+  /** By mark, lengths and widths of pieces that change, and the stop where their parallel ends are sawn to less than the length. */
+  readonly pieces: readonly (Change & { readonly mark: string; readonly what: "length" | "width" | "stop" })[];
+  /** By kind, sizes of panels that change. */
+  readonly panels: readonly (Change & { readonly kind: string; readonly what: "width" | "height" })[];
+  /** By its number, lengths in a step's words and checks that change; `gap` of one that a block is cut to. */
+  readonly steps: readonly (Change & { readonly step: number; readonly gap: boolean })[];
   /** It can't be built from such boards as it is written. */
   readonly stops: boolean;
 };
@@ -83,14 +85,40 @@ const moreThan = (sum: Sum, by: Exact): Sum => ({
 const offBy = (board: Board, by: Exact): Board => ({ ...board, thickness: board.thickness.add(by) });
 
 function effectOf(before: Item, after: Item | undefined): Omit<BoardEffect, "board" | "thicker" | "by"> {
-  if (!after) return { pieces: [], stops: true };
+  if (!after) return { pieces: [], panels: [], steps: [], stops: true };
   const members = new Map(after.members.map((member) => [member.id, member]));
   const pieces = before.pieces.flatMap((piece) => {
     const now = members.get(piece.members[0] ?? "");
-    return (["length", "width"] as const).flatMap((what) =>
+    const cut = after.pieces.find(({ members: own }) => own.includes(piece.members[0] ?? ""));
+    const sizes = (["length", "width"] as const).flatMap((what) =>
       now && differs(piece[what], now[what]) ? [{ mark: piece.mark, what, from: piece[what], to: now[what] }] : [],
+    );
+    const [from, to] = [most(...piece.edges), cut && most(...cut.edges)];
+    const hasStop = differs(piece.length, from) && to !== undefined && differs(from, to);
+    return [...sizes, ...(hasStop ? [{ mark: piece.mark, what: "stop" as const, from, to }] : [])];
+  });
+  const panels = differentPanels(before).flatMap((panel) => {
+    const now = after.panels.find(({ name }) => name === panel.name);
+    return (["width", "height"] as const).flatMap((what) =>
+      now && differs(panel[what], now[what]) ? [{ kind: panel.kind, what, from: panel[what], to: now[what] }] : [],
     );
   });
   const changed = sides.some((size) => differs(before.overall[size], after.overall[size]));
-  return { ...(changed ? { overall: after.overall } : {}), pieces, stops: false };
+  const steps = stepsOf(before).flatMap((step, i) => changesIn(step, stepsOf(after)[i]));
+  return { ...(changed ? { overall: after.overall } : {}), pieces, panels, steps, stops: false };
+}
+
+const stepsOf = ({ sections }: Item): readonly WorkedStep[] => sections.flatMap(({ steps }) => steps);
+
+const figuresOf = ({ text, checks, cautions }: WorkedStep): readonly Figure[] =>
+  [text, ...checks, ...cautions].flatMap(({ figures }) => figures);
+
+/** The same words of the same recipe, so that their figures stand in the same order. */
+function changesIn(before: WorkedStep, after: WorkedStep | undefined): BoardEffect["steps"] {
+  const now = after ? figuresOf(after) : [];
+  return figuresOf(before).flatMap((figure, i) => {
+    const other = now[i];
+    if (figure.kind !== "length" || other?.kind !== "length" || !differs(figure.value, other.value)) return [];
+    return [{ step: before.number, gap: figure.gap === true, from: figure.value, to: other.value }];
+  });
 }
