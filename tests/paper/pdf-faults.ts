@@ -76,8 +76,7 @@ export async function lookAtPdf(bytes: Uint8Array, [width, height]: readonly [nu
       if (one.text.trim() === "" || one.right <= one.left) continue;
       const inside = one.left > 14 && one.right < page.width - 14 && one.bottom > 14 && one.top < page.height - 14;
       wants(inside, `${here}: "${one.text}" at ${one.left.toFixed(0)}, ${one.bottom.toFixed(0)} runs to the edge`);
-      // The numbers beside the saw cuts of a board are set to 2.6 mm, so that they stand in their strips.
-      wants(one.size >= (/\d/.test(one.text) ? 7 : 8.99), `${here}: "${one.text}" of ${one.size.toFixed(2)} pt`);
+      wants(one.size >= 8.99, `${here}: "${one.text}" of ${one.size.toFixed(2)} pt`);
     }
   });
   return { pages, faults: [...new Set(faults)], tags };
