@@ -39,7 +39,7 @@ test("any dots: no two leaders cross and no two balloons touch", () => {
     fc.property(fc.array(dot, { minLength: 1, maxLength: 14 }), (dots) => {
       const callouts = dots.map(({ u, v }, i) => ({
         text: String.fromCharCode(65 + i),
-        spots: [{ at: [u, v] as Paper, room: 2 }],
+        spots: [{ at: [u, v] as Paper, room: 2, broad: true, crossed: { left: 0, right: 0 } }],
       }));
       const radius = balloonRadius(callouts.map(({ text }) => text));
       const marks = drawBalloons(callouts, { left: 6, right: 164, top: 2, bottom: 188, radius });
