@@ -78,19 +78,25 @@ it("a caution stands in full in the first step of its section, then by that step
   expect(ends?.steps.flatMap(({ cautions }) => cautions)[0]?.hazard).toMatch(/^The stepped bit/);
 });
 
-it("screws are told by the edge they are nearer to: the trestle's bearer as pairs, its second plank 1 1/4 and 1 1/2 of 5 1/2 - 2 3/4", () => {
-  const places = stepsSheet(demoItem("trestle-pair-with-plank-top"), edition)
-    .flatMap(({ steps }) => steps.flatMap((step) => step.places))
-    .map(plainNumber);
-  const [bearer, second] = [
-    places.find((line) => line.startsWith("B to A")),
-    places.find((line) => line.startsWith("E to B")),
-  ];
-  // The leg leans 14 degrees, so a screw 1 7/16 higher stands 1 7/16 x tan 14 = 3/8 further in.
-  expect(bearer).toContain(
-    "9 3/8 in from the end of B at 5/16 in from its bottom edge, 9 3/4 in in the middle of its width and 10 1/8 in at 5/16 in from its top edge",
+const placesOf = (slug: string): string[] =>
+  stepsSheet(demoItem(slug), edition).flatMap(({ steps }) => steps.flatMap((step) => step.places.map(plainNumber)));
+
+it("screws are told by the edge they are nearer to: the cold frame's 5 1/2 board 1 1/16 from the bottom, 2 1/16 from the top", () => {
+  expect(placesOf("raked-cold-frame").find((line) => line.startsWith("B to G"))).toContain(
+    "1 1/4 in from the end of B, 1 1/16 in from its bottom edge and 2 1/16 in from its top edge",
   );
-  expect(second).toContain("12 1/4 in from the end of E, 1 1/4 in from its back edge and 1 1/2 in from its front edge");
+});
+
+it("the trestle's bearer has its three screws as pairs, 4 x 0.19 = 3/4 along the slanted leg from its ends, and the planks theirs alike", () => {
+  const places = placesOf("trestle-pair-with-plank-top");
+  // The leg leans 14 degrees: 1 in higher is 1 x tan 14 = 1/4 further in.
+  expect(places.find((line) => line.startsWith("B to A"))).toContain(
+    "9 1/2 in from the end of B at 3/4 in from its bottom edge, 9 3/4 in in the middle of its width and 10 in at 3/4 in from its top edge",
+  );
+  const planks = places.filter((line) => /^[DE] to B/.test(line));
+  expect(planks).toHaveLength(3);
+  for (const line of planks)
+    expect(line).toContain(`12 1/4 in from the end of ${line.charAt(0)}, 1 3/8 in from each edge`);
 });
 
 it("the corral's legs have their screws by the outer edge, both alike; a slat's one screw stands in the middle of its width", () => {

@@ -14,11 +14,19 @@ const leastSpacing = 3;
 
 /**
  * Middles of `count` fasteners between low and high: evenly spaced, the outer ones at the end distance, or each in the
- * middle of its share where the room is shorter than that. Undefined where they would stand closer than the least spacing.
+ * middle of its share where the room is shorter than that, yet `leastInset` from both ends where that leaves as much between
+ * them. Undefined where they would stand closer than the least spacing.
  */
-export function fastenerRow(count: number, low: number, high: number, diameter: number): number[] | undefined {
+export function fastenerRow(
+  count: number,
+  low: number,
+  high: number,
+  diameter: number,
+  leastInset: number,
+): number[] | undefined {
   const room = high - low;
-  const inset = Math.min(endDistance * diameter, room / (2 * count));
+  const share = Math.min(endDistance * diameter, room / (2 * count));
+  const inset = room >= (count + 1) * leastInset ? Math.max(share, leastInset) : share;
   if (inset < leastMargin * diameter) return undefined;
   if (count === 1) return [(low + high) / 2];
   const step = (room - 2 * inset) / (count - 1);

@@ -63,7 +63,7 @@ export function drivePocket(
   const needs = thickness / 2 / Math.tan(radians);
   if (wood < needs) return problem("pocket-board-short", at, { ...facts, wood, needs, thickness }, a.at);
 
-  const row = rowAlong(drive, a, b, seat, across);
+  const row = rowAlong(drive, a, b, reachOf(seat, across), 0);
   if (!isRow(row)) return row;
   const through = seatShare * thickness;
   const into = inches(fastener.length) - through;

@@ -19,6 +19,20 @@ export function reachOf(seat: Pick<Seat, "patch">, way: Vec3): { low: number; hi
   return { low: Math.min(...values), high: Math.max(...values) };
 }
 
+/** Where the line along the longer side, so far along the shorter one, comes into a patch and leaves it: less than its reach where its ends are slanted. */
+export function reachAlong(
+  { patch, long, short }: Pick<Seat, "patch" | "long" | "short">,
+  onShort: number,
+): { low: number; high: number } {
+  const crossed = patch.flatMap((corner, i) => {
+    const next = patch[(i + 1) % patch.length] ?? corner;
+    const [from, to] = [dot(corner, short), dot(next, short)];
+    if (from > onShort === to > onShort) return [];
+    return [dot(corner, long) + ((onShort - from) / (to - from)) * dot(subtract(next, corner), long)];
+  });
+  return { low: Math.min(...crossed), high: Math.max(...crossed) };
+}
+
 /** The patches where a meets b, seen from a, largest first. */
 export function seatsOf(contacts: readonly Contact[], a: string): Seat[] {
   return contacts
