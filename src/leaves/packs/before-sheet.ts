@@ -87,16 +87,17 @@ const unitName = ({ division }: PackShop): string => (division.unit === "in" ? "
 
 /** One row for each board and way. */
 function effectTable({ item, effects, edition, shop }: BeforeSource): Table {
-  const { width, depth, height } = item.overall;
+  const sizesOf = ({ width, depth, height }: PackItem["overall"]): string =>
+    threeSizes([width, depth, height], shop.division);
   return {
-    caption: `As drawn it is ${threeSizes([width, depth, height], shop.division)}, width × depth × height`,
+    caption: `As drawn it is ${sizesOf(item.overall)}, width × depth × height`,
     heads: ["If this board", "is", "it becomes", "and these sizes change"],
     rows: effects.map((effect) => [
       effect.board,
       `${edition.length(effect.by)} ${effect.thicker ? "thicker" : "thinner"}`,
-      effect.overall
-        ? threeSizes([effect.overall.width, effect.overall.depth, effect.overall.height], shop.division)
-        : "the same size",
+      sizesOf(effect.overall ?? item.overall) === sizesOf(item.overall)
+        ? "the same size"
+        : sizesOf(effect.overall ?? item.overall),
       effect.stops
         ? "it can't be built from them as it is drawn: plane them to size, or take others"
         : changesIn(effect, edition),
