@@ -23,7 +23,24 @@ function handWords(pieces: readonly Piece[]): string {
   return handed.length === 0 ? "" : `, left and right apart on ${marks(handed)}`;
 }
 
-function endWork({ pieces }: Item): HardOperation[] {
+/** Ends alike and parallel, and nothing bored or cut in one face: turned over it is its own mirror image. */
+function turnsOver(piece: Piece, { joins, members }: Item): boolean {
+  const [{ mitre, bevel }, other] = piece.ends;
+  const isParallel =
+    isSlanted(mitre) && !isSlanted(bevel) && !isSlanted(other.bevel) && !isSlanted(mitre - other.mitre);
+  const own = new Set(members.filter(({ mark }) => mark === piece.mark).map(({ id }) => id));
+  const isBored = joins.some(({ driven }) => driven.some(({ a }) => own.has(a)));
+  const isFree = piece.hand === undefined && piece.board.showSides === 2 && piece.cuts.length === 0 && !isBored;
+  return isParallel && isFree && piece.count > 1;
+}
+
+function turnWords(pieces: readonly Piece[], item: Item): string {
+  const turned = pieces.filter((piece) => turnsOver(piece, item));
+  return turned.length === 0 ? "" : ` ${marks(turned)} may be turned over: either face may show, left and right.`;
+}
+
+function endWork(item: Item): HardOperation[] {
+  const { pieces } = item;
   const isCompound = ({ ends }: Piece) => ends.some((end) => isSlanted(end.mitre) && isSlanted(end.bevel));
   const isMitred = ({ ends }: Piece) => ends.some((end) => isSlanted(end.mitre) !== isSlanted(end.bevel));
   const [compound, single] = [pieces.filter(isCompound), pieces.filter((p) => !isCompound(p) && isMitred(p))];
@@ -44,7 +61,7 @@ function endWork({ pieces }: Item): HardOperation[] {
       : [
           {
             rank: 2 as const,
-            says: `Slanted ends on ${marks(single)}: ${one}${handWords(single)}. Cut one of each and lay it on its drawing first.`,
+            says: `Slanted ends on ${marks(single)}: ${one}${handWords(single)}. Cut one of each and lay it on its drawing first.${turnWords(single, item)}`,
           },
         ]),
   ];
