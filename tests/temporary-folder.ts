@@ -6,5 +6,6 @@ import { join } from "node:path";
 export default function setup(): () => void {
   const folder = mkdtempSync(join(tmpdir(), "shopleaf-tests-"));
   process.env.TMPDIR = folder;
+  process.env.SHOPLEAF_TEST_RUN = folder;
   return () => rmSync(folder, { recursive: true, force: true });
 }

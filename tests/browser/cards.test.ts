@@ -4,11 +4,12 @@ import { join } from "node:path";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { cardSizes } from "../../src/leaves/cards.ts";
-import { buildInto, filesIn, newFolder, root } from "../whole/demo.ts";
+import { filesIn } from "../whole/demo.ts";
+import { demoSite } from "../whole/demo-site.ts";
 import { openBrowser, openPage } from "./browser.ts";
 import { papers, pdfOf } from "./paper.ts";
 
-const site = buildInto(join(newFolder(), "_site"), join(root, "content"));
+const site = demoSite();
 const cards = filesIn(site).filter((name) => /^binder\/cards\/.*\.html$/.test(name));
 const care = filesIn(site).filter((name) => /^store\/care\/.*\.html$/.test(name));
 

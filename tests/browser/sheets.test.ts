@@ -2,11 +2,12 @@
 import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { buildInto, filesIn, newFolder, root } from "../whole/demo.ts";
+import { filesIn } from "../whole/demo.ts";
+import { demoSite } from "../whole/demo-site.ts";
 import { openBrowser, openPage } from "./browser.ts";
 import { papers, pdfOf } from "./paper.ts";
 
-const site = buildInto(join(newFolder(), "_site"), join(root, "content"));
+const site = demoSite();
 const sheets = filesIn(site).filter((name) => /^binder\/items\/.*\.html$/.test(name));
 
 let browser: Browser;

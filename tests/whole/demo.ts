@@ -1,6 +1,6 @@
 // The demo, built by the real command into a folder of its own, and what is asked of its pages.
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdtempSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 
@@ -12,6 +12,16 @@ export const newFolder = (): string => mkdtempSync(join(tmpdir(), "shopleaf-test
 export function copyContent(): string {
   const folder = join(newFolder(), "content");
   cpSync(join(root, "content"), folder, { recursive: true });
+  return folder;
+}
+
+/** The same with two small recipes alone and without orders: where a test is not about the goods themselves. */
+export function copySmallContent(): string {
+  const folder = copyContent();
+  const kept = ["stall-price-ladder.md", "seedling-hardening-rack.md"];
+  for (const name of readdirSync(join(folder, "recipes")))
+    if (!kept.includes(name)) rmSync(join(folder, "recipes", name), { recursive: true });
+  rmSync(join(folder, "orders"), { recursive: true, force: true });
   return folder;
 }
 

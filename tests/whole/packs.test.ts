@@ -11,7 +11,8 @@ import { inches } from "../../src/units/length.ts";
 import { demoItem, sixteenths } from "../drawing/demo.ts";
 import { a4, letter, lookAtPdf } from "../paper/pdf-faults.ts";
 import { type ReadPage, readPdf } from "../paper/read-pdf.ts";
-import { filesIn, newFolder, root, shopleaf } from "./demo.ts";
+import { filesIn, root, shopleaf } from "./demo.ts";
+import { demoSite } from "./demo-site.ts";
 
 const slugs = [
   "hanging-basket-arms",
@@ -33,9 +34,7 @@ const said = (pages: readonly ReadPage[]): string => plain(pages.map(({ text }) 
 const plain = (text: string): string => text.replaceAll("\u00a0", " ").replace(/\s+/g, " ");
 
 beforeAll(() => {
-  site = join(newFolder(), "_site");
-  const told = shopleaf(["build", "--content", join(root, "content"), "--out", site, "--only", "binder,packs"]);
-  if (told.code !== 0) throw new Error(told.err);
+  site = demoSite();
 }, 240_000);
 
 describe("every PDF of the demo", () => {

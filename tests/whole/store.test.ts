@@ -3,14 +3,12 @@ import { cpSync, mkdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { beforeAll, expect, it } from "vitest";
 import { filesIn, newFolder, root, shopleaf } from "./demo.ts";
+import { demoSite } from "./demo-site.ts";
 
 let store: string;
 let pages: { readonly name: string; readonly html: string }[];
 beforeAll(() => {
-  const out = join(newFolder(), "_site");
-  const told = shopleaf(["build", "--only", "store", "--content", join(root, "content"), "--out", out]);
-  if (told.code !== 0) throw new Error(told.err);
-  store = join(out, "store");
+  store = join(demoSite(), "store");
   pages = filesIn(store)
     .filter((name) => name.endsWith(".html"))
     .map((name) => ({ name, html: readFileSync(join(store, name), "utf8") }));
