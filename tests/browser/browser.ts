@@ -1,6 +1,7 @@
 // A browser for tests: the packaged one on Linux, or the one SHOPLEAF_BROWSER names; nothing of the system is needed.
-import { mkdirSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import { pathToFileURL } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
 
@@ -23,6 +24,24 @@ function writeFontSettings(): string {
   return file;
 }
 
+/** One test file at a time unpacks the browser; the others wait, so that none starts half of it. */
+async function unpacked(unpack: () => Promise<string>): Promise<string> {
+  const [lock, done] = [join(cache, "unpacking"), join(cache, "unpacked")];
+  if (existsSync(done)) return unpack();
+  try {
+    mkdirSync(lock);
+  } catch {
+    for (let waited = 0; !existsSync(done) && waited < 300; waited++) await setTimeout(200);
+    return unpack();
+  }
+  try {
+    return await unpack();
+  } finally {
+    writeFileSync(done, "");
+    rmSync(lock, { recursive: true });
+  }
+}
+
 /** `more`: words for the browser's own command line. */
 export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const own = process.env.SHOPLEAF_BROWSER;
@@ -35,7 +54,7 @@ export async function openBrowser(more: readonly string[] = []): Promise<Browser
   const { default: packaged } = await import("@sparticuz/chromium");
   packaged.setGraphicsMode = false;
   return chromium.launch({
-    executablePath: await packaged.executablePath(),
+    executablePath: await unpacked(() => packaged.executablePath()),
     // In one process the whole browser ends with the first window that is closed.
     args: [...packaged.args.filter((arg) => arg !== "--single-process" && arg !== "--no-zygote"), ...more],
     env: { ...process.env, FONTCONFIG_FILE: process.env.FONTCONFIG_FILE },
