@@ -31,7 +31,9 @@ export function whichMembers(item: Item, ids: readonly string[]): string {
 function numbersOf(item: Item, { group }: Member, place: string, numbers: readonly number[]): string {
   const name = group.replaceAll("-", " ");
   const all = item.members.filter((one) => one.group === group && (one.panel ?? one.assembly ?? "") === place).length;
-  return all === numbers.length ? name : `${name} ${listed([...numbers].sort((a, b) => a - b).map(String))}`;
+  if (all === numbers.length) return name;
+  const one = numbers.length === 1 ? name.replace(/([^s])s$/, "$1") : name;
+  return `${one} ${listed([...numbers].sort((a, b) => a - b).map(String))}`;
 }
 
 const countOf = (item: Item, kind: string): number =>

@@ -67,8 +67,8 @@ describe("saw cuts are those of the board plan", () => {
     expect(line(sawing(piece("A", 3, inch("60"), fenceBoard, inch("1 3/4"))), "rip")?.count.valueOf()).toBe(2);
   });
 
-  it("a piece as long as the usable 70 1/2 needs only the end trimmed: one crosscut", () => {
-    expect(line(sawing(piece("A", 1, inch("70 1/2"), fenceBoard)), "crosscut")?.count.valueOf()).toBe(1);
+  it("a piece as long as the usable 70 1/2: the end is trimmed, and it is cut at the stop like any other: two crosscuts", () => {
+    expect(line(sawing(piece("A", 1, inch("70 1/2"), fenceBoard)), "crosscut")?.count.valueOf()).toBe(2);
   });
 
   it("a board of full width isn't ripped", () => {

@@ -74,7 +74,7 @@ describe("a finish that leaves a part bare", () => {
     const { page, card, schedule } = leaves(item("2 coats oil on lid and posts 1"));
     expect(page?.coats.at(-1)).toBe("left bare: part of it");
     expect(card.facts).toContainEqual({ name: "Left bare", value: "part of it" });
-    expect(schedule?.bare).toMatch(/^Left bare: 1 of 2 [A-Z]\.$/);
+    expect(schedule?.bare).toMatch(/^Left bare: 1 of 2 [A-Z] \(post [12]\)\.$/);
   });
 
   it("is silent where all is coated, and where nothing is", () => {
