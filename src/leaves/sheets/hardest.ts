@@ -171,8 +171,8 @@ export function skillWords(item: Item): string {
   const sawn = item.pieces.some(({ ripped }) => ripped) ? "a table saw and a crosscut saw" : "a crosscut saw";
   const done = {
     1: `A grown-up who uses ${sawn} and a drill with their guards, and has cut to a stop before.`,
-    2: `A grown-up who is at home at ${sawn} with their guards, and has made a few things of wood.`,
-    3: `A grown-up with practice at ${sawn} with their guards, who has sawn at a slant or to a line before and tries it on scrap.`,
+    2: `A grown-up who is at home at ${sawn}, guards on, and has made a few things of wood.`,
+    3: `A grown-up with practice at ${sawn}, guards on, who has sawn at a slant or to a line before and tries it on scrap.`,
   } as const;
   return done[hardest?.rank ?? 1];
 }
